@@ -1,0 +1,80 @@
+using Configurator.Core.Binding.Shapes;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Binding;
+
+/// <summary>Binds the control architecture: box, masters, stock cables.</summary>
+internal sealed class ControlBinder(Names<Station> stations, Names<Device> devices, ICollection<Diagnostic> report)
+{
+    /// <summary>The whole of it, or null where any part has a fault: there is no half an architecture to check against.</summary>
+    public ControlArchitecture? Bind(Fields f)
+    {
+        if (f.Value<Fields>("box") is not { } box || f.Value<Fields>("cordsets") is not { } cordsets || f.Value<Fields>("trunk") is not { } trunk
+            || Box(box) is not { } controlBox || Cordsets(cordsets) is not { } choice || Trunk(trunk) is not { } cables)
+        {
+            return null;
+        }
+
+        var masters = Unique.By("master", f.Records("masters").Select(Master).OfType<Master>(), master => master.Name.Select(name => name.Value), report);
+        return masters.Length < f.Records("masters").Length ? null : new(controlBox, masters, choice, cables)
+        {
+            SparePorts = f.Value("spare-ports", 0),
+            Slack = f.Value<Quantity>("slack") is { } slack ? Micrometres.From(slack) : default,
+        };
+    }
+
+    private ControlBox? Box(Fields f) =>
+        f.One<string>("station") is { } at && stations.Find(at, report) is { } station
+        && f.One<int>("entries") is { } entries && f.One<int>("direct-inputs") is { } inputs
+            ? new(station, entries.Value, inputs.Value)
+            : null;
+
+    private CordsetChoice? Cordsets(Fields f)
+    {
+        var ioLink = Cordset(f, "io-link");
+        var classB = Cordset(f, "class-b");
+        var direct = Cordset(f, "direct");
+        return ioLink is null || classB is null || direct is null ? null : new(ioLink, classB, direct);
+    }
+
+    private TrunkCables? Trunk(Fields f)
+    {
+        var power = Cordset(f, "power");
+        var network = Cordset(f, "network");
+        return power is null || network is null ? null : new(power, network);
+    }
+
+    private Device? Cordset(Fields f, string key) =>
+        Suited(f.One<string>(key), "a stock cable", "it has no `cordset`", device => device.Cordset is not null);
+
+    private Master? Master(Fields f)
+    {
+        if (f.One<string>("master") is not { } name || f.One<string>("station") is not { } at || stations.Find(at, report) is not { } station
+            || Suited(f.One<string>("device"), "a master", "it is not of kind `io-link-master` with `ports`",
+                device => device is { Kind: DeviceKind.IoLinkMaster, Ports: not null }) is not { } device)
+        {
+            return null;
+        }
+
+        return new(name.Select(text => new MasterName(text)), device, station, f.Value("extension", otherwise: false));
+    }
+
+    private Device? Suited(Located<string>? name, string asWhat, string because, Func<Device, bool> isSuited)
+    {
+        if (name is not { } given || devices.Find(given, report) is not { } device)
+        {
+            return null;
+        }
+
+        if (isSuited(device))
+        {
+            return device;
+        }
+
+        report.Add(BindingDiagnostics.DeviceUnsuited(given, asWhat, because));
+        return null;
+    }
+}

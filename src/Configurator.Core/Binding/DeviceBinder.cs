@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Configurator.Core.Binding.Shapes;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
+
+namespace Configurator.Core.Binding;
+
+/// <summary>Binds the device library.</summary>
+internal static class DeviceBinder
+{
+    public static Names<Device> Bind(IEnumerable<DefinitionFile> files, NoteLibrary notes, FaultyNames faulty, ICollection<Diagnostic> report)
+    {
+        var given = Unique.By("device", files, file => file.Id, report);
+        var read = given.Select(file => (file.Id, Device: Read(file, notes, report))).ToList();
+        var devices = Names<Device>.Of("device", read.Select(entry => entry.Device).OfType<Device>(), device => device.Id.Value.Value,
+            faulty.Of("device").Concat(read.Where(entry => entry.Device is null).Select(entry => entry.Id.Value)));
+        foreach (var alternate in given.SelectMany(file => file.Fields.Many<string>("alternates")))
+        {
+            devices.Find(alternate, report);
+        }
+
+        return devices;
+    }
+
+    private static Device? Read(DefinitionFile file, NoteLibrary notes, ICollection<Diagnostic> report)
+    {
+        var f = file.Fields;
+        var before = report.Count;
+        if (f.Value<Text>("title") is not { } title || f.One<DeviceKind>("kind") is not { } kind
+            || f.Value<string>("letters") is not { } letters || f.One<ConnectionKind>("connection") is not { } connection)
+        {
+            return null;
+        }
+
+        CheckDemands(f, kind.Value, connection.Value, file, report);
+        var device = new Device(file.Id.Select(id => new DeviceId(id)), title, kind.Value, letters)
+        {
+            Connection = connection.Value,
+            PortClass = f.Value("port-class", PortClass.A),
+            PinTwo = f.Value("pin-2", PinTwoUse.Unused),
+            Plug = f.Value<string>("plug") ?? "none",
+            FarPlug = f.Value<string>("far-plug"),
+            Current = f.Value<Quantity>("current"),
+            ExtraCurrent = f.Value<Quantity>("extra-current"),
+            StartUpCurrent = f.Value<Quantity>("start-up-current"),
+            Response = f.Value<Quantity>("response"),
+            IoLink = f.Value<Fields>("io-link") is { } ioLink ? ReadIoLink(ioLink) : null,
+            Parameters = ParameterBinder.Bind(f.Records("parameters"), report),
+            Ports = f.Value<Fields>("ports") is { } ports ? ReadPorts(ports, report) : null,
+            Cordset = f.Value<Fields>("cordset") is { } cordset ? ReadCordset(cordset) : null,
+            Heat = f.Value<Quantity>("heat"),
+            Rail = f.Value<Quantity>("rail"),
+            Air = f.Value<Quantity>("air"),
+            Mass = f.Value<Quantity>("mass"),
+            Price = f.Value<Quantity>("price"),
+            LeadTime = f.Value<Quantity>("lead-time"),
+            Ingress = [.. f.Many<string>("ingress").Select(marking => marking.Value)],
+            Materials = [.. f.Many<string>("materials").Select(material => material.Value)],
+            Alternates = [.. f.Many<string>("alternates").Select(id => new DeviceId(id.Value))],
+            Notes = notes.Of($"options/devices/{file.Id.Value}"),
+        };
+        return report.Count == before && f.AreSound("port-class", "pin-2", "plug", "current", "extra-current", "io-link", "parameters", "ports", "cordset")
+            ? device
+            : null;
+    }
+
+    /// <summary>What a device must say because of what it is.</summary>
+    private static void CheckDemands(Fields f, DeviceKind kind, ConnectionKind connection, DefinitionFile file, ICollection<Diagnostic> report)
+    {
+        Demand(connection == ConnectionKind.IoLink, "io-link", "an IO-Link device states its process data and cycle");
+        Demand(connection is ConnectionKind.IoLink or ConnectionKind.Switching, "current", "what it draws from its port is added up");
+        Demand(kind is DeviceKind.IoLinkMaster or DeviceKind.Hub, "ports", "a master or hub states its ports");
+        Demand(kind is DeviceKind.Cordset, "cordset", "a cordset states its lengths and cores");
+        Demand(f.Value("port-class", PortClass.A) == PortClass.B, "extra-current", "what it draws from the extra supply is added up");
+
+        void Demand(bool applies, string key, string why)
+        {
+            if (applies && f.KeysAreKnown && !f.Has(key))
+            {
+                report.Add(BindingDiagnostics.KeyMissingHere(key, why, file.Id.Span));
+            }
+        }
+    }
+
+    private static IoLinkData? ReadIoLink(Fields f) =>
+        f.One<BitRate>("rate") is { } rate && f.One<int>("input-octets") is { } input && f.One<int>("output-octets") is { } output
+        && f.Value<Quantity>("cycle") is { } cycle
+            ? new(rate.Value, input.Value, output.Value, cycle)
+            : null;
+
+    private static readonly ImmutableArray<string> PortKeys = ["class-a", "class-b", "switching"];
+
+    private static PortSet ReadPorts(Fields f, ICollection<Diagnostic> report)
+    {
+        var numbers = PortKeys.SelectMany(key => f.Many<int>(key));
+        Unique.By("port number", numbers, number => number.Select(value => value.ToString(CultureInfo.InvariantCulture)), report);
+        return new(Numbers(f, "class-a"), Numbers(f, "class-b"), Numbers(f, "switching"), f.Value("pin-2", PinTwoOffer.None))
+        {
+            CurrentPerPort = f.Value<Quantity>("current-per-port"),
+            CurrentInAll = f.Value<Quantity>("current-in-all"),
+            ExtraPerPort = f.Value<Quantity>("extra-per-port"),
+            ExtraInAll = f.Value<Quantity>("extra-in-all"),
+        };
+    }
+
+    private static ImmutableArray<int> Numbers(Fields f, string key) => [.. f.Many<int>(key).Select(number => number.Value).Order()];
+
+    private static Cordset? ReadCordset(Fields f) =>
+        f.Value<Quantity>("conductor") is { } conductor && f.Value<string>("jacket") is { } jacket && f.Many<Quantity>("lengths") is { IsEmpty: false } lengths
+            ? new([.. lengths.Select(length => length.Value).OrderBy(length => length.InBase)],
+                [.. f.Many<string>("cores").Select(core => core.Value)], conductor, jacket)
+            : null;
+}

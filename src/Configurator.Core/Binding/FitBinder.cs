@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using Configurator.Core.Binding.Shapes;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Binding;
+
+/// <summary>Binds fits; their stations are resolved by each machine, for each has its own.</summary>
+internal static class FitBinder
+{
+    /// <summary>All of them, or null where one has a fault or mounts a faulty device.</summary>
+    public static ImmutableArray<Fit>? Bind(ImmutableArray<Fields> all, Names<Device> devices, ICollection<Diagnostic> report)
+    {
+        var before = report.Count;
+        ImmutableArray<Fit> fits = [.. all.Select(f => Read(f, devices, report)).OfType<Fit>()];
+        return fits.Length == all.Length && report.Count == before ? fits : null;
+    }
+
+    private static Fit? Read(Fields f, Names<Device> devices, ICollection<Diagnostic> report)
+    {
+        if (f.One<string>("fit") is not { } name || f.One<string>("device") is not { } device
+            || Devices(f, device).Select(named => devices.Find(named, report)).ToList().Contains(null))
+        {
+            return null;
+        }
+
+        CheckParameters(f, devices.Known[device.Value], report);
+        return new(name.Select(text => new FitName(text)), device.Select(id => new DeviceId(id)), Stations(f))
+        {
+            Purpose = f.Value<Text>("purpose") ?? Text.Empty,
+            Per = f.Value("per", FitPer.Option),
+            When = f.Value<Condition>("when"),
+            Wiring = f.Value("wiring", Wiring.Port),
+            Settings = f.Many<string>("settings"),
+            Set = f.Table<string>("set").ToImmutableSortedDictionary(entry => entry.Key.Value, entry => entry.Value, StringComparer.Ordinal),
+            PositionError = f.Value<Quantity>("position-error"),
+            On = f.Table<Fields>("on").ToImmutableSortedDictionary(
+                entry => new MachineId(entry.Key.Value), entry => Difference(entry.Key.Span, entry.Value.Value)),
+        };
+    }
+
+    private static IEnumerable<Located<string>> Devices(Fields f, Located<string> usual) =>
+        [usual, .. f.Table<Fields>("on").Select(entry => entry.Value.Value.One<string>("device")).OfType<Located<string>>()];
+
+    private static ImmutableArray<Located<StationId>> Stations(Fields f) =>
+        [.. f.Many<string>("stations").Select(station => station.Select(id => new StationId(id)))];
+
+    private static FitDifference Difference(SourceSpan span, Fields f) =>
+        new(f.One<string>("device")?.Select(id => new DeviceId(id)), f.Has("stations") ? Stations(f) : null, span);
+
+    /// <summary>Settings name parameters that the device has, and fixed values have their form.</summary>
+    private static void CheckParameters(Fields f, Device device, ICollection<Diagnostic> report)
+    {
+        var parameters = Names<Parameter>.Of($"parameter of `{device.Id.Value}`", device.Parameters, parameter => parameter.Name.Value);
+        foreach (var setting in f.Many<string>("settings"))
+        {
+            parameters.Find(setting, report);
+        }
+
+        foreach (var (name, value) in f.Table<string>("set"))
+        {
+            if (parameters.Find(name, report) is { } parameter)
+            {
+                ParameterBinder.Value(parameter, value, report);
+            }
+        }
+    }
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Model;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Binding;
+
+/// <summary>Spreads the fits of a machine over its stations: one instance each.</summary>
+internal static class InstanceBinder
+{
+    /// <summary>The machine with its instances; null where a standard fit finds no place. An option with such a fit is taken
+    /// off the machine, for nothing that depends on it can be judged.</summary>
+    public static Machine? WithInstances(Machine machine, Names<Device> devices, Names<Station> stations, ICollection<Diagnostic> report)
+    {
+        CheckNames(machine, report);
+        var standard = Spread(machine.Id.Value, null, machine.Standard);
+        var brought = machine.Options.Values.Select(option => (Option: option, Instances: Spread(machine.Id.Value, option, option.Fits))).ToList();
+        if (standard is not { } fitted)
+        {
+            return null;
+        }
+
+        ImmutableArray<OptionId> faulty = [.. brought.Where(pair => pair.Instances is null).Select(pair => pair.Option.Id.Value)];
+        return machine with
+        {
+            Options = machine.Options.RemoveRange(faulty),
+            FaultyOptions = machine.FaultyOptions.Union(faulty),
+            Instances = [.. fitted.Concat(brought.SelectMany(pair => pair.Instances ?? [])).DistinctBy(instance => instance.Key).OrderBy(instance => instance.Key)],
+        };
+
+        ImmutableArray<FitInstance>? Spread(MachineId id, Option? option, ImmutableArray<Fit> fits)
+        {
+            var before = report.Count;
+            ImmutableArray<FitInstance> all = [.. fits.SelectMany(fit => SpreadOne(id, option, fit, devices, stations, report))];
+            return report.Count == before ? all : null;
+        }
+    }
+
+    private static IEnumerable<FitInstance> SpreadOne(
+        MachineId machine, Option? option, Fit fit, Names<Device> devices, Names<Station> stations, ICollection<Diagnostic> report)
+    {
+        var device = devices.Known[fit.DeviceOn(machine).Value.Value];
+        var at = fit.StationsOn(machine);
+        CheckQuantity(option, fit, at.Length, report);
+        for (var i = 0; i < at.Length; i++)
+        {
+            if (stations.Find(at[i].Select(id => id.Value), report) is { } station)
+            {
+                yield return new(new(option?.Id.Value.Value ?? InstanceKey.Standard, fit.Name.Value, i + 1), option, fit, device, station);
+            }
+        }
+    }
+
+    /// <summary>A fit per quantity needs a station for each, and an option that has a quantity.</summary>
+    private static void CheckQuantity(Option? option, Fit fit, int stations, ICollection<Diagnostic> report)
+    {
+        if (fit.Per == FitPer.Quantity && (option?.Quantity?.To ?? 0) != stations)
+        {
+            var most = option?.Quantity is { } range ? FormattableString.Invariant($"up to {range.To}") : "no quantity";
+            report.Add(BindingDiagnostics.QuantityImpossible(
+                fit.Name.Select(name => option?.Id.Value.Value ?? name.Value),
+                FormattableString.Invariant($"has {most}, but its fit `{fit.Name.Value}` has {stations} stations"), "name one station for each that can be ordered"));
+        }
+    }
+
+    /// <summary>Names of fits and masters become designations: each stands once on a machine, hyphens aside.</summary>
+    private static void CheckNames(Machine machine, ICollection<Diagnostic> report)
+    {
+        var fits = machine.Standard.Concat(machine.Options.Values.SelectMany(option => option.Fits));
+        var names = machine.Control.Masters.Select(master => master.Name.Select(name => name.Value))
+            .Concat(fits.Select(fit => fit.Name.Select(name => name.Value)));
+        var first = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            var key = name.Value.Replace("-", "", StringComparison.Ordinal);
+            if (!first.TryAdd(key, name.Span))
+            {
+                report.Add(BindingDiagnostics.Taken($"fit name on `{machine.Id.Value}`", name, first[key]));
+            }
+        }
+    }
+}

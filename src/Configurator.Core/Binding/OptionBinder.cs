@@ -1,0 +1,80 @@
+using Configurator.Core.Binding.Shapes;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Binding;
+
+/// <summary>Binds options and the other options they name.</summary>
+internal static class OptionBinder
+{
+    public static Names<Option> Bind(
+        IEnumerable<DefinitionFile> files, NoteLibrary notes, FaultyNames faulty, Names<Device> devices, ICollection<Diagnostic> report)
+    {
+        var given = Unique.By("option", files, file => file.Id, report);
+        var read = given.Select(file => (file.Id, Option: Read(file, notes, devices, report))).ToList();
+        var options = Names<Option>.Of("option", read.Select(entry => entry.Option).OfType<Option>(), option => option.Id.Value.Value,
+            faulty.Of("option").Concat(read.Where(entry => entry.Option is null).Select(entry => entry.Id.Value)));
+        return options.Without(options.Known.Where(entry => NamesUnknown(entry.Value, options, report)).Select(entry => entry.Key));
+    }
+
+    private static bool NamesUnknown(Option option, Names<Option> options, ICollection<Diagnostic> report)
+    {
+        var before = report.Count;
+        foreach (var mention in Mentions(option))
+        {
+            options.Find(mention, report);
+        }
+
+        return report.Count > before;
+    }
+
+    private static Option? Read(DefinitionFile file, NoteLibrary notes, Names<Device> devices, ICollection<Diagnostic> report)
+    {
+        var f = file.Fields;
+        var quantity = f.Value<Fields>("quantity") is { } range ? ReadQuantity(range, file.Id, report) : null;
+        if (FitBinder.Bind(f.Records("fits"), devices, report) is not { } fits || !f.IsWhole || f.Value<Text>("title") is not { } title
+            || quantity is null == f.Has("quantity"))
+        {
+            return null;
+        }
+
+        return new(file.Id.Select(id => new OptionId(id)), file.Place[0], title)
+        {
+            Summary = f.Value<Text>("summary") ?? Text.Empty,
+            Formerly = f.Many<string>("formerly"),
+            OfferedOn = [.. f.Many<string>("offered-on").Select(id => id.Select(text => new MachineId(text)))],
+            Quantity = quantity,
+            Requires = [.. f.Many<Requirement>("requires").Select(item => item.Value)],
+            NotWith = [.. f.Many<OptionLink>("not-with").Select(item => item.Value)],
+            ComesWith = [.. f.Many<OptionLink>("comes-with").Select(item => item.Value)],
+            Price = f.Value<Quantity>("price"),
+            Fits = fits,
+            TouchesBox = f.Many<BoxTouch>("touches-box"),
+            Notes = notes.Of($"options/{file.Place[0]}/{file.Id.Value}"),
+        };
+    }
+
+    private static QuantityRange? ReadQuantity(Fields f, Located<string> option, ICollection<Diagnostic> report)
+    {
+        if (f.One<int>("from") is not { } from || f.One<int>("to") is not { } to)
+        {
+            return null;
+        }
+
+        if (from.Value > to.Value)
+        {
+            report.Add(BindingDiagnostics.QuantityImpossible(new(option.Value, to.Span), "can be ordered at most fewer times than at least", "swap `from` and `to`"));
+            return null;
+        }
+
+        return new(from.Value, to.Value, f.Value<Text>("counts") ?? Text.Empty);
+    }
+
+    /// <summary>Every option that it names, wherever.</summary>
+    private static IEnumerable<Located<string>> Mentions(Option option) => option.Requires.SelectMany(item => item.Condition.Mentions())
+        .Concat(option.Fits.SelectMany(fit => fit.When?.Mentions() ?? []))
+        .Select(mention => new Located<string>(mention.Option.Value, mention.Span))
+        .Concat(option.NotWith.Concat(option.ComesWith).Select(link => link.Other.Select(id => id.Value)));
+}

@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Loading;
+using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Binding.Shapes;
+
+/// <summary>Reads a single value after its shape.</summary>
+internal sealed class ScalarReader(ICollection<Diagnostic> report)
+{
+    public Located<object>? Read(ScalarSyntax scalar, Shape shape)
+    {
+        if (scalar.IsEmpty || string.IsNullOrWhiteSpace(scalar.Text))
+        {
+            report.Add(BindingDiagnostics.ValueEmpty(scalar, shape));
+            return null;
+        }
+
+        return Convert(scalar, shape) is { } value ? new(value, scalar.Span) : null;
+    }
+
+    private object? Convert(ScalarSyntax scalar, Shape shape) => shape switch
+    {
+        TextShape => Model.Text.Of(scalar.Text),
+        LineShape or SettingShape => scalar.Text,
+        IdShape => ReadId(scalar),
+        PatternShape pattern => ReadPattern(scalar, pattern),
+        WordShape words => ReadWord(scalar, words),
+        QuantityShape quantity => ReadQuantity(scalar, quantity),
+        CountShape count => ReadCount(scalar, count),
+        FlagShape => ReadFlag(scalar, shape),
+        DateShape => ReadDate(scalar, shape),
+        _ => throw new InvalidOperationException($"no reader for {shape.GetType().Name}"),
+    };
+
+    private string? ReadId(ScalarSyntax scalar)
+    {
+        if (Ids.Fault(scalar.Text) is not { } fault)
+        {
+            return scalar.Text;
+        }
+
+        report.Add(BindingDiagnostics.IdMalformed(scalar, fault));
+        return null;
+    }
+
+    private object? ReadPattern(ScalarSyntax scalar, PatternShape shape) =>
+        Regex.IsMatch(scalar.Text, shape.Pattern, RegexOptions.NonBacktracking) ? scalar.Text : Malformed(scalar, shape);
+
+    private object? ReadWord(ScalarSyntax scalar, WordShape shape)
+    {
+        if (shape.Words.TryGetValue(scalar.Text, out var value))
+        {
+            return value;
+        }
+
+        report.Add(BindingDiagnostics.WordUnknown(scalar, shape));
+        return null;
+    }
+
+    private Quantity? ReadQuantity(ScalarSyntax scalar, QuantityShape shape)
+    {
+        var read = QuantityReader.Read(scalar.Text);
+        if (read.Quantity is not { } quantity)
+        {
+            report.Add(BindingDiagnostics.QuantityMalformed(scalar, shape, read));
+        }
+        else if (quantity.Dimension != shape.Dimension)
+        {
+            report.Add(BindingDiagnostics.DimensionWrong(scalar, shape, quantity));
+        }
+        else if (quantity.Value < 0 && !shape.MayBeNegative && shape.Dimension != Dimension.Temperature)
+        {
+            report.Add(BindingDiagnostics.QuantityNegative(scalar));
+        }
+        else
+        {
+            return quantity;
+        }
+
+        return null;
+    }
+
+    private object? ReadCount(ScalarSyntax scalar, CountShape shape)
+    {
+        if (!int.TryParse(scalar.Text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var count))
+        {
+            return Malformed(scalar, shape);
+        }
+
+        if (count >= shape.From && count <= shape.To)
+        {
+            return count;
+        }
+
+        report.Add(BindingDiagnostics.CountOutOfRange(scalar, shape));
+        return null;
+    }
+
+    private object? ReadFlag(ScalarSyntax scalar, Shape shape) => scalar.Text switch
+    {
+        "true" when scalar.IsPlain => true,
+        "false" when scalar.IsPlain => false,
+        _ => Malformed(scalar, shape),
+    };
+
+    private object? ReadDate(ScalarSyntax scalar, Shape shape) =>
+        DateOnly.TryParseExact(scalar.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? date
+            : Malformed(scalar, shape);
+
+    private object? Malformed(ScalarSyntax scalar, Shape shape)
+    {
+        report.Add(BindingDiagnostics.ValueMalformed(scalar, shape));
+        return null;
+    }
+}

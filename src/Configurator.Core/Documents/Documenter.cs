@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Documents.Pages;
+using Configurator.Core.Documents.Pages.Configurations;
+using Configurator.Core.Engineering;
+
+namespace Configurator.Core.Documents;
+
+/// <summary>All pages of a site, finished, and what goes with them unread: templates and assets.</summary>
+public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArray<Page> Pages);
+
+/// <summary>Fifth stage: page records and tables, sorted, linked, formatted.</summary>
+public static class Documenter
+{
+    /// <param name="definitions">Revision of the definitions as given to the run; empty where none was.</param>
+    public static Outcome<SiteDocuments> Compose(EngineeredCatalogue engineered, string definitions)
+    {
+        var context = new DocumentContext(engineered, new(engineered.Catalogue.Site.Languages[0]), definitions);
+        IEnumerable<Page> pages =
+        [
+            .. CataloguePages.Compose(context),
+            .. engineered.Catalogue.Machines.Values.SelectMany(machine => MachinePages.Compose(context, machine)),
+            .. engineered.Catalogue.Options.Values.Select(option => OptionPages.Compose(context, option)),
+            .. engineered.Catalogue.Devices.Values.Select(device => DevicePages.Compose(context, device)),
+            .. engineered.Configurations.SelectMany(configuration => ConfigurationPages.Compose(context, configuration)),
+            .. FindingPages.Compose(context),
+        ];
+        return new(new(engineered, [.. pages.Select(page => page with { SiteTitle = context.SiteTitle }).OrderBy(page => page.Path, StringComparer.Ordinal)]));
+    }
+}

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Engineering.Box;
+using Configurator.Core.Engineering.Ports;
+using Configurator.Core.Engineering.Safety;
+using Configurator.Core.Logic;
+using Configurator.Core.Model;
+
+namespace Configurator.Core.Engineering;
+
+/// <summary>Everything computed for one machine built to one configuration.</summary>
+/// <param name="Findings">Passes and failures, by id.</param>
+public sealed record EngineeringReport(FittedMachine Fitted, ImmutableArray<CableRun> Cables, ImmutableArray<Finding> Findings);
+
+/// <summary>A published configuration with its engineering, accepted deviations applied.</summary>
+public sealed record EngineeredConfiguration(ProvedConfiguration Proved, EngineeringReport Report)
+{
+    public PublishedConfiguration Published => Proved.Published;
+
+    public Machine Machine => Proved.Machine;
+
+    /// <summary>Engineered without failed findings: what a salesperson may call checked.</summary>
+    public bool IsChecked => Report.Findings.All(finding => finding.Verdict != Verdict.Fail);
+}
+
+/// <summary>The catalogue with the engineering of every published configuration.</summary>
+public sealed record EngineeredCatalogue(ProvedCatalogue Proved, ImmutableArray<EngineeredConfiguration> Configurations)
+{
+    public Catalogue Catalogue => Proved.Catalogue;
+}
+
+/// <summary>Fourth stage: what each published configuration comes to.</summary>
+public static class Engineer
+{
+    /// <summary>Checks one configuration on one machine with the given homes.</summary>
+    public static EngineeringReport Compute(Machine machine, Configuration configuration, PortPlan pins)
+    {
+        var fitted = FittedMachine.Of(machine, configuration, pins);
+        var cables = Cabling.Of(fitted);
+        IEnumerable<Finding> findings =
+        [
+            .. PortChecks.Compute(fitted),
+            .. ReachChecks.Compute(fitted, cables),
+            .. CurrentChecks.Compute(fitted),
+            .. SafetyChecks.Compute(fitted),
+            .. BoxChecks.Compute(fitted, cables),
+        ];
+        return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);
+    }
+
+    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved)
+    {
+        ImmutableArray<EngineeredConfiguration> configurations = [.. proved.Configurations.AsParallel().AsOrdered().Select(Compute)];
+        return new(new(proved, configurations), FindingDiagnostics.Of(configurations));
+    }
+
+    private static EngineeredConfiguration Compute(ProvedConfiguration proved)
+    {
+        var report = Compute(proved.Machine, proved.Configuration, proved.Machine.Plan);
+        return new(proved, report with { Findings = Acceptance.Apply(report.Findings, proved) });
+    }
+}

@@ -1,0 +1,237 @@
+using System.Numerics;
+using Configurator.Core.Logic.Formulas;
+
+namespace Configurator.Core.Logic.Compiling;
+
+/// <summary>
+/// Clauses in flat arrays with two watched literals each, domains of the variables, and the trail by which every change
+/// can be taken back. A literal is false when the variable's domain shares no value with it, true when it has no other.
+/// </summary>
+internal sealed class ClauseStore
+{
+    private readonly int[] _start;
+    private readonly int[] _variable;
+    private readonly ulong[] _values;
+    private readonly int[][] _occurrences;
+    private readonly IntList[] _watching;
+    private readonly int[] _watchA;
+    private readonly int[] _watchB;
+    private readonly ulong[] _domain;
+    private readonly bool[] _isBinary;
+    private readonly Stack<(int Variable, ulong Before)> _trail = new();
+    private readonly Queue<int> _changed = new();
+
+    private ClauseStore(ulong[] domains, List<Literal[]> clauses)
+    {
+        _domain = domains;
+        _isBinary = [.. domains.Select(domain => domain == 0b11)];
+        (_start, _variable, _values) = Flatten(clauses);
+        _occurrences = Occurrences(domains.Length);
+        _watching = [.. domains.Select(_ => new IntList())];
+        _watchA = new int[ClauseCount];
+        _watchB = new int[ClauseCount];
+    }
+
+    public int ClauseCount => _start.Length - 1;
+
+    public int VariableCount => _domain.Length;
+
+    /// <summary>Literals visited so far: a measure of work that is the same on every machine.</summary>
+    public long Work { get; private set; }
+
+    public int TrailLength => _trail.Count;
+
+    /// <summary>Sets up and propagates what follows at once; null where the clauses cannot all hold.</summary>
+    /// <param name="clauses">Each with at most one literal a variable, and none that is true or false in the domains.</param>
+    public static ClauseStore? Create(ulong[] domains, List<Literal[]> clauses)
+    {
+        var store = new ClauseStore(domains, clauses);
+        for (var clause = 0; clause < store.ClauseCount; clause++)
+        {
+            if (!store.Watch(clause))
+            {
+                return null;
+            }
+        }
+
+        return store.Propagate() ? store : null;
+    }
+
+    /// <summary>Has it two values to begin with?</summary>
+    public bool IsBinary(int variable) => _isBinary[variable];
+
+    public ulong Domain(int variable) => _domain[variable];
+
+    public bool IsFixed(int variable) => BitOperations.IsPow2(_domain[variable]);
+
+    public ReadOnlySpan<int> OccurrencesOf(int variable) => _occurrences[variable];
+
+    public int Length(int clause) => _start[clause + 1] - _start[clause];
+
+    public Literal LiteralAt(int clause, int index) => new(_variable[_start[clause] + index], _values[_start[clause] + index]);
+
+    public bool IsSatisfied(int clause)
+    {
+        for (var i = _start[clause]; i < _start[clause + 1]; i++)
+        {
+            Work++;
+            if ((_domain[_variable[i]] & ~_values[i]) == 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    public bool IsFalse(Literal literal) => (_domain[literal.Variable] & literal.Values) == 0;
+
+    /// <summary>Leaves the variable only those values and propagates; false on a contradiction. Undo afterwards either way.</summary>
+    public bool Assume(Literal literal) => Restrict(literal.Variable, literal.Values) && Propagate();
+
+    public void Undo(int trailLength)
+    {
+        _changed.Clear();
+        while (_trail.Count > trailLength)
+        {
+            var (variable, before) = _trail.Pop();
+            _domain[variable] = before;
+        }
+    }
+
+    /// <summary>Makes all changes so far final.</summary>
+    public void Keep() => _trail.Clear();
+
+    private bool Watch(int clause)
+    {
+        int from = _start[clause], to = _start[clause + 1];
+        _watchA[clause] = from;
+        _watchB[clause] = to - 1;
+        if (to - from < 2)
+        {
+            return to > from && Restrict(_variable[from], _values[from]);
+        }
+
+        _watching[_variable[from]].Add(clause);
+        _watching[_variable[to - 1]].Add(clause);
+        return true;
+    }
+
+    private bool Restrict(int variable, ulong values)
+    {
+        var before = _domain[variable];
+        var after = before & values;
+        if (after == before)
+        {
+            return true;
+        }
+
+        _trail.Push((variable, before));
+        _domain[variable] = after;
+        _changed.Enqueue(variable);
+        return after != 0;
+    }
+
+    private bool Propagate()
+    {
+        while (_changed.TryDequeue(out var variable))
+        {
+            if (!Visit(variable))
+            {
+                _changed.Clear();
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool Visit(int variable)
+    {
+        var list = _watching[variable];
+        var kept = 0;
+        var holds = true;
+        for (var i = 0; i < list.Count; i++)
+        {
+            var clause = list[i];
+            var moved = holds && MovesOrHolds(clause, variable, out holds);
+            if (!moved)
+            {
+                list[kept++] = clause;
+            }
+        }
+
+        list.Truncate(kept);
+        return holds;
+    }
+
+    /// <summary>True where the clause is now watched elsewhere; <paramref name="holds"/> is false on a contradiction.</summary>
+    private bool MovesOrHolds(int clause, int variable, out bool holds)
+    {
+        Work++;
+        holds = true;
+        var isA = _variable[_watchA[clause]] == variable;
+        var here = isA ? _watchA[clause] : _watchB[clause];
+        var other = isA ? _watchB[clause] : _watchA[clause];
+        if ((_domain[variable] & _values[here]) != 0 || (_domain[_variable[other]] & ~_values[other]) == 0)
+        {
+            return false;
+        }
+
+        if (Replacement(clause, here, other) is var next and >= 0)
+        {
+            (isA ? ref _watchA[clause] : ref _watchB[clause]) = next;
+            _watching[_variable[next]].Add(clause);
+            return true;
+        }
+
+        holds = Restrict(_variable[other], _values[other]);
+        return false;
+    }
+
+    private int Replacement(int clause, int here, int other)
+    {
+        for (var i = _start[clause]; i < _start[clause + 1]; i++)
+        {
+            Work++;
+            if (i != here && i != other && (_domain[_variable[i]] & _values[i]) != 0)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private static (int[] Start, int[] Variable, ulong[] Values) Flatten(List<Literal[]> clauses)
+    {
+        var start = new int[clauses.Count + 1];
+        for (var i = 0; i < clauses.Count; i++)
+        {
+            start[i + 1] = start[i] + clauses[i].Length;
+        }
+
+        var all = clauses.SelectMany(clause => clause);
+        return (start, [.. all.Select(literal => literal.Variable)], [.. all.Select(literal => literal.Values)]);
+    }
+
+    private int[][] Occurrences(int variables)
+    {
+        var counts = new int[variables];
+        foreach (var variable in _variable)
+        {
+            counts[variable]++;
+        }
+
+        var occurrences = counts.Select(count => new int[count]).ToArray();
+        for (var clause = ClauseCount - 1; clause >= 0; clause--)
+        {
+            for (var i = _start[clause]; i < _start[clause + 1]; i++)
+            {
+                occurrences[_variable[i]][--counts[_variable[i]]] = clause;
+            }
+        }
+
+        return occurrences;
+    }
+}

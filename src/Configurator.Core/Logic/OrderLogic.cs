@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using System.Numerics;
+using Configurator.Core.Logic.Compiling;
+using Configurator.Core.Logic.Formulas;
+using Configurator.Core.Logic.Rules;
+using Configurator.Core.Logic.Searching;
+using Configurator.Core.Model;
+
+namespace Configurator.Core.Logic;
+
+/// <summary>Every question about the orders of one machine, answered exactly. Its rules are compiled once.</summary>
+/// <remarks>Not for several threads at once: the search behind it keeps what it learns.</remarks>
+public sealed class OrderLogic
+{
+    private readonly OptionFormula _compiled;
+    private readonly Diagram? _diagram;
+    private readonly Lazy<RuleSearch> _search;
+
+    private OrderLogic(Machine machine, RuleModel model, CompileLimits limits)
+    {
+        (Machine, Model) = (machine, model);
+        _compiled = FormulaBuilder.Build(model, groupChoices: true, []);
+        _diagram = DiagramCompiler.Compile(_compiled.Formula, limits);
+        _search = new(() => new(FormulaBuilder.Build(model, groupChoices: false, []), model.Rules.Length));
+    }
+
+    public Machine Machine { get; }
+
+    internal RuleModel Model { get; }
+
+    internal RuleSearch Search => _search.Value;
+
+    /// <summary>False where the rules are too entangled to compile: then nothing is counted, everything else is still answered.</summary>
+    public bool IsCounted => _diagram is not null;
+
+    public ImmutableArray<OrderRule> Rules => Model.Rules;
+
+    public static OrderLogic Of(Machine machine) => Of(machine, CompileLimits.Usual);
+
+    internal static OrderLogic Of(Machine machine, CompileLimits limits) => new(machine, RuleModel.Of(machine), limits);
+
+    /// <summary>How many configurations fit the order; null where it is not computed.</summary>
+    public BigInteger? Count(PartialOrder order) => _diagram is null ? null : Counting.Count(_diagram, Within(order));
+
+    /// <summary>Can the order be completed to a configuration that keeps all rules?</summary>
+    public bool IsPossible(PartialOrder order) => _diagram is not null
+        ? Reaching.IsSatisfiable(_diagram, Within(order))
+        : Search.Solver.Solve([.. Search.AllRules, .. SwitchesFor(order)]);
+
+    /// <summary>What is left of every option. Whatever a state shows as possible can be completed.</summary>
+    public ImmutableSortedDictionary<OptionId, OptionState> States(PartialOrder order)
+    {
+        if (_diagram is null)
+        {
+            return new StatesBySearch(Search).Of(SwitchesFor(order));
+        }
+
+        var possible = Reaching.Possible(_diagram, Within(order));
+        return _compiled.Variables.ToImmutableSortedDictionary(
+            option => option.Key, option => new OptionState(Numbers(option.Value, possible[option.Value.Variable])));
+    }
+
+    /// <summary>The smallest set of picks and rules that cannot hold together; null where the order is possible.</summary>
+    public Explanation? Explain(PartialOrder order)
+    {
+        var picks = order.Picks.Keys.Zip(SwitchesFor(order)).ToDictionary(pair => pair.Second, pair => pair.First);
+        var rules = Enumerable.Range(0, Model.Rules.Length).ToDictionary(Search.SwitchOf, rule => Model.Rules[rule]);
+        return SmallestCore.Find(Search.Solver, [.. picks.Keys, .. rules.Keys]) is not { } core ? null : new(
+            [.. core.Where(picks.ContainsKey).Select(member => picks[member]).Order()],
+            [.. core.Where(rules.ContainsKey).Select(member => rules[member]).OrderBy(rule => rule.Span)]);
+    }
+
+    /// <summary>Orders that work with the fewest changes, at most five, best first; none is another one with more changes.</summary>
+    /// <param name="isComplete">Nothing may be added without counting as a change; else what is missing may still come.</param>
+    public ImmutableArray<Repair> Nearest(PartialOrder order, bool isComplete) => new NearestOrders(this, order, isComplete).Find();
+
+    private ulong[] Within(PartialOrder order)
+    {
+        ulong[] within = [.. _compiled.Formula.Sizes.Select(Formula.DomainOf)];
+        foreach (var (option, range) in order.Picks)
+        {
+            // An option that is not offered can only be left out.
+            var literal = _compiled.Variables.TryGetValue(option, out var variable) ? variable.Literal(range.Contains) : new(0, range.Contains(0) ? ulong.MaxValue : 0);
+            within[literal.Variable] &= literal.Values;
+        }
+
+        return within;
+    }
+
+    private List<int> SwitchesFor(PartialOrder order) => [.. order.Picks.Select(pick => Search.NewSwitch(
+        Search.Options.Variables.TryGetValue(pick.Key, out var variable) ? variable.Literal(pick.Value.Contains) : new(0, pick.Value.Contains(0) ? Search.Options.Formula.Domain(0) : 0)))];
+
+    internal static ImmutableArray<int> Numbers(OptionVariable variable, ulong values) =>
+        [.. variable.Counts.Where((_, value) => (values >> value & 1) == 1).Distinct().Order()];
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Model;
+
+/// <summary>The one architecture of a machine: its box, its field masters in trunk order, its stock cables.</summary>
+public sealed record ControlArchitecture(ControlBox Box, ImmutableArray<Master> Masters, CordsetChoice Cordsets, TrunkCables Trunk)
+{
+    /// <summary>Kept free on every master for what comes later.</summary>
+    public int SparePorts { get; init; }
+
+    /// <summary>Added to every cable before the next stock length.</summary>
+    public Micrometres Slack { get; init; }
+
+    public Master? Find(MasterName name) => Masters.FirstOrDefault(master => master.Name.Value == name);
+}
+
+/// <param name="Entries">Cable entries through its wall.</param>
+/// <param name="DirectInputs">Fast 24 V inputs of the controller.</param>
+public sealed record ControlBox(Station Station, int Entries, int DirectInputs);
+
+/// <summary>An IO-Link master on the trunk. An extension is fitted only when an order has a fit at home there.</summary>
+public sealed record Master(Located<MasterName> Name, Device Device, Station Station, bool IsExtension)
+{
+    public PortSet Ports => Device.Ports!;
+}
+
+/// <summary>The stock cables that connect devices: on class A ports and hubs, on class B ports, and into the box.</summary>
+public sealed record CordsetChoice(Device IoLink, Device ClassB, Device Direct);
+
+/// <summary>The two cables that run from master to master.</summary>
+public sealed record TrunkCables(Device Power, Device Network);

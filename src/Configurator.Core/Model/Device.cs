@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Model;
+
+/// <summary>A part of the library. Quantities are as its maker states them; null where it states none.</summary>
+/// <param name="Letters">Class letters after IEC 81346-2, such as BX.</param>
+public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, string Letters)
+{
+    public ConnectionKind Connection { get; init; }
+
+    public PortClass PortClass { get; init; }
+
+    public PinTwoUse PinTwo { get; init; }
+
+    public string Plug { get; init; } = "none";
+
+    public string? FarPlug { get; init; }
+
+    /// <summary>From L+ at pin 1, or from the control box where wired.</summary>
+    public Quantity? Current { get; init; }
+
+    /// <summary>From the extra supply of a class B port, all outputs on.</summary>
+    public Quantity? ExtraCurrent { get; init; }
+
+    public Quantity? StartUpCurrent { get; init; }
+
+    /// <summary>The device's own delay from event to signal.</summary>
+    public Quantity? Response { get; init; }
+
+    public IoLinkData? IoLink { get; init; }
+
+    public ImmutableArray<Parameter> Parameters { get; init; } = [];
+
+    public PortSet? Ports { get; init; }
+
+    public Cordset? Cordset { get; init; }
+
+    /// <summary>Loss given off inside the control box.</summary>
+    public Quantity? Heat { get; init; }
+
+    public Quantity? Rail { get; init; }
+
+    /// <summary>Free air at the machine's rated speed.</summary>
+    public Quantity? Air { get; init; }
+
+    public Quantity? Mass { get; init; }
+
+    public Quantity? Price { get; init; }
+
+    public Quantity? LeadTime { get; init; }
+
+    public ImmutableArray<string> Ingress { get; init; } = [];
+
+    public ImmutableArray<string> Materials { get; init; } = [];
+
+    public ImmutableArray<DeviceId> Alternates { get; init; } = [];
+
+    public NoteSet Notes { get; init; } = NoteSet.Empty;
+
+}
+
+/// <summary>What a device says over IO-Link. Octets as the process data length; the shortest cycle it allows.</summary>
+public sealed record IoLinkData(BitRate Rate, int InputOctets, int OutputOctets, Quantity Cycle);
+
+/// <summary>The ports of a master or hub, by number, and what each and all of them may draw.</summary>
+public sealed record PortSet(
+    ImmutableArray<int> ClassA, ImmutableArray<int> ClassB, ImmutableArray<int> Switching, PinTwoOffer PinTwo)
+{
+    public Quantity? CurrentPerPort { get; init; }
+
+    public Quantity? CurrentInAll { get; init; }
+
+    public Quantity? ExtraPerPort { get; init; }
+
+    public Quantity? ExtraInAll { get; init; }
+
+    public IEnumerable<int> Numbers => ClassA.Concat(ClassB).Concat(Switching).Order();
+
+    public PortClass? ClassOf(int port) =>
+        ClassA.Contains(port) ? PortClass.A
+        : ClassB.Contains(port) ? PortClass.B
+        : Switching.Contains(port) ? PortClass.Switching
+        : null;
+}
+
+/// <summary>A moulded cable: the lengths in stock, shortest first, and its cores in pin order (IEC 60757 letters).</summary>
+public sealed record Cordset(ImmutableArray<Quantity> Lengths, ImmutableArray<string> Cores, Quantity Conductor, string Jacket);

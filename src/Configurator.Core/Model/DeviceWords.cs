@@ -1,0 +1,60 @@
+namespace Configurator.Core.Model;
+
+public enum DeviceKind
+{
+    Sensor,
+    ValveManifold,
+    Actuator,
+    Motor,
+    Drive,
+    IoLinkMaster,
+    Hub,
+    Safety,
+    Supply,
+    Controller,
+    PanelPart,
+    Cordset,
+    Operator,
+}
+
+/// <summary>How a device is connected: by IO-Link, by a plain PNP signal on pin 4, by wires into the control box, or not.</summary>
+public enum ConnectionKind
+{
+    None,
+    IoLink,
+    Switching,
+    Wired,
+}
+
+/// <summary>What a device needs of a port and what a port offers: class A or B, or a hub port for plain signals only.</summary>
+public enum PortClass
+{
+    A,
+    B,
+    Switching,
+}
+
+/// <summary>What a device does with pin 2.</summary>
+public enum PinTwoUse
+{
+    Unused,
+    Signal,
+    Supply,
+}
+
+/// <summary>What a master's class A ports can do with pin 2.</summary>
+public enum PinTwoOffer
+{
+    None,
+    Input,
+    Output,
+    Either,
+}
+
+/// <summary>IO-Link transmission rates: 4.8, 38.4 and 230.4 kbit/s.</summary>
+public enum BitRate
+{
+    Com1,
+    Com2,
+    Com3,
+}

@@ -1,0 +1,35 @@
+using Configurator.Core.Binding;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Documents;
+using Configurator.Core.Engineering;
+using Configurator.Core.Loading;
+using Configurator.Core.Logic;
+using Configurator.Core.Sources;
+using Configurator.Site.Inspecting;
+using Configurator.Site.Rendering;
+
+namespace Configurator.Site;
+
+/// <summary>What a run prints about itself: its own version, and the revision and date given to it.</summary>
+/// <param name="Revision">Of the definitions; empty where none was given.</param>
+/// <param name="Date">ISO 8601; empty where none was given.</param>
+public sealed record RunFacts(string ToolVersion, string Revision, string Date);
+
+/// <summary>All stages in order.</summary>
+public static class Pipeline
+{
+    /// <summary>Everything that can be found wrong without writing pages.</summary>
+    public static Outcome<EngineeredCatalogue> Check(SourceSet sources) =>
+        Loader.Load(sources).Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
+
+    /// <summary>The whole site, and everything that can be found wrong.</summary>
+    public static Outcome<SiteFiles> Build(SourceSet sources, RunFacts facts) =>
+        Check(sources).Then(engineered => Pages(engineered, facts));
+
+    /// <summary>The site of an engineered catalogue.</summary>
+    public static Outcome<SiteFiles> Pages(EngineeredCatalogue engineered, RunFacts facts) =>
+        Documenter.Compose(engineered, facts.Revision).Then(Renderer.Render).Then(site => WithBuildInfo(site, facts)).Then(Inspector.Inspect);
+
+    private static Outcome<SiteFiles> WithBuildInfo(SiteFiles site, RunFacts facts) =>
+        new(site.With([new("build-info.json", BuildInfo.Of(facts))]));
+}
