@@ -25,7 +25,7 @@ internal static class CommandLine
         foreach (var command in new[]
         {
             CheckCommand.Make(output, errors), PublishCommand.Make(output, errors), OrderCommand.Make(output, errors),
-            ProveCommand.Make(output, errors), AboutCommand.Make(output, errors),
+            ProveCommand.Make(output, errors), SchemaCommand.Make(output, errors), AboutCommand.Make(output, errors),
         })
         {
             root.Subcommands.Add(command);

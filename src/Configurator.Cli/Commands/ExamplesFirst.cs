@@ -43,6 +43,11 @@ internal sealed class ExamplesFirst(HelpAction help) : SynchronousCommandLineAct
             ("configurator prove", "count the configurations of every machine"),
             ("configurator prove pantry-four --format json", "of one, for a program"),
         ],
+        "schema" =>
+        [
+            ("configurator schema", "write what editors check definitions with"),
+            ("configurator schema --check", "are the committed ones up to date?"),
+        ],
         "about" => [("configurator about CFG2003", "what a code means and how to fix it")],
         _ =>
         [
@@ -50,6 +55,7 @@ internal sealed class ExamplesFirst(HelpAction help) : SynchronousCommandLineAct
             ("configurator publish --to _site", "build the site"),
             ("configurator order pantry-four hot-fill", "try an order"),
             ("configurator prove", "count configurations, check the rules"),
+            ("configurator schema", "write what editors check definitions with"),
             ("configurator about CFG2003", "what a code means and how to fix it"),
         ],
     };

@@ -44,7 +44,7 @@ internal static class PublishCommand
         }
 
         var engineered = Pipeline.Check(reading.Sources);
-        var site = engineered.Then(catalogue => Pipeline.Pages(catalogue, facts));
+        var site = Pipeline.Build(engineered, facts);
         Report.Print(site.Diagnostics, reading.Sources, format, CheckCommand.Counts(engineered.Value), "checked", output);
         if (site.HasErrors)
         {

@@ -20,7 +20,7 @@ public static class Binder
         var options = OptionBinder.Bind(Of(files, "option"), notes, faulty, devices, report);
         var machines = MachineBinder.Bind(Of(files, "machine"), devices, options, faulty, report);
         var planned = PortPlanBinder.Bind(Of(files, "port-plan"), machines, faulty, report);
-        NotesBinder.CheckOwners(syntax.Notes, options, devices, planned, report);
+        NotesBinder.CheckOwners(syntax, report);
 
         var recipes = RecipeBinder.Bind(Of(files, "recipe"), planned, faulty, report);
         var catalogue = new Catalogue(

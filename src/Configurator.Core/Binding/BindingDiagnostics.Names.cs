@@ -52,6 +52,10 @@ internal static partial class BindingDiagnostics
         { Fix = nearest is null ? new($"define it, or name another {noun}") : new($"replace it with `{nearest}`", name.Span, nearest) };
     }
 
+    public static Diagnostic PortNotFound(SourceSpan span, string carrier, int port, IEnumerable<int> ports) =>
+        new(UnknownName, FormattableString.Invariant($"there is no port {port} on `{carrier}`"), span)
+        { Fix = new($"use one of its ports {string.Join(", ", ports)}") };
+
     public static Diagnostic Taken(string noun, Located<string> name, SourceSpan first) =>
         new(TakenName, $"the {noun} `{name.Value}` is already taken", name.Span)
         { Notes = [new("it is taken here", first)], Fix = new("choose another name") };

@@ -21,7 +21,7 @@ internal static partial class BindingDiagnostics
 
     /// <param name="nearest">The absent key that was probably meant.</param>
     public static Diagnostic KeyUnknown(ScalarSyntax key, RecordShape shape, string? nearest) =>
-        new(UnknownKey, $"a {shape.Name} has no key `{key.Text}`", key.Span)
+        new(UnknownKey, $"{Article(shape.Name)} {shape.Name} has no key `{key.Text}`", key.Span)
         {
             Fix = nearest is null
                 ? new($"use one of {string.Join(", ", shape.Fields.Select(field => $"`{field.Key}`"))}")
@@ -79,6 +79,8 @@ internal static partial class BindingDiagnostics
         { Fix = new($"replace it with `{read.Number} {read.Unit}`", scalar.Span, $"{read.Number} {read.Unit}") },
         QuantityFault.UnknownSize => new(WrongUnit, $"there is no size `{scalar.Text}` in the table of wire sizes", scalar.Span)
         { Fix = new("use an even AWG size from 10 to 24, or give it in mm2") },
+        QuantityFault.TooLarge => new(OutOfRange, $"`{Shortened(scalar.Text)}` is beyond anything that is built", scalar.Span)
+        { Fix = new("check the number and its unit") },
         _ => UnitUnknown(scalar, shape, read),
     };
 
@@ -113,6 +115,10 @@ internal static partial class BindingDiagnostics
             Fix = nearest is null ? new($"use one of {UnitsOf(shape)}") : new($"replace it with `{mended}`", scalar.Span, mended),
         };
     }
+
+    private static string Article(string noun) => "aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an" : "a";
+
+    private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "...";
 
     private static string UnitsOf(QuantityShape shape) => string.Join(", ", UnitTable.Of(shape.Dimension).Select(unit => $"`{unit}`"));
 

@@ -74,6 +74,11 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             return device;
         }
 
+        if (!device.IsWhole)
+        {
+            return null;
+        }
+
         report.Add(BindingDiagnostics.DeviceUnsuited(given, asWhat, because));
         return null;
     }

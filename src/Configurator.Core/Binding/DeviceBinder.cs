@@ -35,7 +35,7 @@ internal static class DeviceBinder
         }
 
         CheckDemands(f, kind.Value, connection.Value, file, report);
-        var device = new Device(file.Id.Select(id => new DeviceId(id)), title, kind.Value, letters)
+        return new(file.Id.Select(id => new DeviceId(id)), title, kind.Value, letters)
         {
             Connection = connection.Value,
             PortClass = f.Value("port-class", PortClass.A),
@@ -60,10 +60,8 @@ internal static class DeviceBinder
             Materials = [.. f.Many<string>("materials").Select(material => material.Value)],
             Alternates = [.. f.Many<string>("alternates").Select(id => new DeviceId(id.Value))],
             Notes = notes.Of($"options/devices/{file.Id.Value}"),
+            IsWhole = report.Count == before && f.AreSound("port-class", "pin-2", "plug", "current", "extra-current", "io-link", "parameters", "ports", "cordset"),
         };
-        return report.Count == before && f.AreSound("port-class", "pin-2", "plug", "current", "extra-current", "io-link", "parameters", "ports", "cordset")
-            ? device
-            : null;
     }
 
     /// <summary>What a device must say because of what it is.</summary>

@@ -10,23 +10,23 @@ namespace Configurator.Core.Binding;
 /// <summary>Binds fits; their stations are resolved by each machine, for each has its own.</summary>
 internal static class FitBinder
 {
-    /// <summary>All of them, or null where one has a fault or mounts a faulty device.</summary>
-    public static ImmutableArray<Fit>? Bind(ImmutableArray<Fields> all, Names<Device> devices, ICollection<Diagnostic> report)
-    {
-        var before = report.Count;
-        ImmutableArray<Fit> fits = [.. all.Select(f => Read(f, devices, report)).OfType<Fit>()];
-        return fits.Length == all.Length && report.Count == before ? fits : null;
-    }
+    /// <summary>Those whose device is known and whose form is sound.</summary>
+    public static ImmutableArray<Fit> Bind(ImmutableArray<Fields> all, Names<Device> devices, ICollection<Diagnostic> report) =>
+        [.. all.Select(f => Read(f, devices, report)).OfType<Fit>()];
 
     private static Fit? Read(Fields f, Names<Device> devices, ICollection<Diagnostic> report)
     {
         if (f.One<string>("fit") is not { } name || f.One<string>("device") is not { } device
-            || Devices(f, device).Select(named => devices.Find(named, report)).ToList().Contains(null))
+            || Devices(f, device).Select(named => devices.Find(named, report)).ToList().Contains(null) || !f.IsWhole)
         {
             return null;
         }
 
-        CheckParameters(f, devices.Known[device.Value], report);
+        if (devices.Known[device.Value] is { IsWhole: true } whole)
+        {
+            CheckParameters(f, whole, report);
+        }
+
         return new(name.Select(text => new FitName(text)), device.Select(id => new DeviceId(id)), Stations(f))
         {
             Purpose = f.Value<Text>("purpose") ?? Text.Empty,

@@ -8,33 +8,29 @@ namespace Configurator.Core.Binding;
 /// <summary>Spreads the fits of a machine over its stations: one instance each.</summary>
 internal static class InstanceBinder
 {
-    /// <summary>The machine with its instances; null where a standard fit finds no place. An option with such a fit is taken
-    /// off the machine, for nothing that depends on it can be judged.</summary>
-    public static Machine? WithInstances(Machine machine, Names<Device> devices, Names<Station> stations, ICollection<Diagnostic> report)
+    /// <summary>The machine with its instances; those that find no place are left out, and what brings them is not whole.</summary>
+    public static Machine WithInstances(Machine machine, Names<Device> devices, Names<Station> stations, ICollection<Diagnostic> report)
     {
         CheckNames(machine, report);
-        var standard = Spread(machine.Id.Value, null, machine.Standard);
-        var brought = machine.Options.Values.Select(option => (Option: option, Instances: Spread(machine.Id.Value, option, option.Fits))).ToList();
-        if (standard is not { } fitted)
-        {
-            return null;
-        }
-
-        ImmutableArray<OptionId> faulty = [.. brought.Where(pair => pair.Instances is null).Select(pair => pair.Option.Id.Value)];
+        var standard = SpreadAll(machine.Id.Value, null, machine.Standard);
+        var brought = machine.Options.Values.Select(option => (Option: option, Instances: SpreadAll(machine.Id.Value, option, option.Fits))).ToList();
+        var faulty = brought.Where(pair => !pair.Instances.IsWhole).Select(pair => pair.Option.Id.Value);
         return machine with
         {
-            Options = machine.Options.RemoveRange(faulty),
             FaultyOptions = machine.FaultyOptions.Union(faulty),
-            Instances = [.. fitted.Concat(brought.SelectMany(pair => pair.Instances ?? [])).DistinctBy(instance => instance.Key).OrderBy(instance => instance.Key)],
+            IsWhole = machine.IsWhole && standard.IsWhole,
+            Instances = [.. standard.All.Concat(brought.SelectMany(pair => pair.Instances.All)).DistinctBy(instance => instance.Key).OrderBy(instance => instance.Key)],
         };
 
-        ImmutableArray<FitInstance>? Spread(MachineId id, Option? option, ImmutableArray<Fit> fits)
+        Spread SpreadAll(MachineId id, Option? option, ImmutableArray<Fit> fits)
         {
             var before = report.Count;
             ImmutableArray<FitInstance> all = [.. fits.SelectMany(fit => SpreadOne(id, option, fit, devices, stations, report))];
-            return report.Count == before ? all : null;
+            return new(all, report.Count == before && fits.Sum(fit => fit.StationsOn(id).Length) == all.Length);
         }
     }
+
+    private sealed record Spread(ImmutableArray<FitInstance> All, bool IsWhole);
 
     private static IEnumerable<FitInstance> SpreadOne(
         MachineId machine, Option? option, Fit fit, Names<Device> devices, Names<Station> stations, ICollection<Diagnostic> report)
@@ -54,7 +50,7 @@ internal static class InstanceBinder
     /// <summary>A fit per quantity needs a station for each, and an option that has a quantity.</summary>
     private static void CheckQuantity(Option? option, Fit fit, int stations, ICollection<Diagnostic> report)
     {
-        if (fit.Per == FitPer.Quantity && (option?.Quantity?.To ?? 0) != stations)
+        if (fit.Per == FitPer.Quantity && option is null or { IsWhole: true } && (option?.Quantity?.To ?? 0) != stations)
         {
             var most = option?.Quantity is { } range ? FormattableString.Invariant($"up to {range.To}") : "no quantity";
             report.Add(BindingDiagnostics.QuantityImpossible(

@@ -15,22 +15,20 @@ internal static class MachineBinder
     {
         var given = Unique.By("machine", files, file => file.Id, report);
         var names = Names<DefinitionFile>.Of("machine", given, file => file.Id.Value, faulty.Of("machine"));
-        var offered = options.Without(options.Known.Where(entry => NamesUnknown(entry.Value, names, report)).Select(entry => entry.Key));
-        var read = given.Select(file => (file.Id, Machine: Read(file, devices, offered, report))).ToList();
+        var judged = options with
+        {
+            Known = options.Known.ToImmutableSortedDictionary(entry => entry.Key, entry => OfKnown(entry.Value, names, report), StringComparer.Ordinal),
+        };
+        var read = given.Select(file => (file.Id, Machine: Read(file, devices, judged, report))).ToList();
         return Names<Machine>.Of("machine", read.Select(entry => entry.Machine).OfType<Machine>(), machine => machine.Id.Value.Value,
             faulty.Of("machine").Concat(read.Where(entry => entry.Machine is null).Select(entry => entry.Id.Value)));
     }
 
-    private static bool NamesUnknown(Option option, Names<DefinitionFile> machines, ICollection<Diagnostic> report)
-    {
-        var before = report.Count;
-        foreach (var mention in Mentions(option))
-        {
-            machines.Find(mention, report);
-        }
-
-        return report.Count > before;
-    }
+    /// <summary>The option, not whole where it names a machine that does not exist; each of those is reported.</summary>
+    private static Option OfKnown(Option option, Names<DefinitionFile> machines, ICollection<Diagnostic> report) =>
+        Mentions(option).Select(mention => machines.Find(mention, report) is not null || machines.Knows(mention.Value)).ToList().TrueForAll(isKnown => isKnown)
+            ? option
+            : option with { IsWhole = false };
 
     /// <summary>Every machine that an option names.</summary>
     private static IEnumerable<Located<string>> Mentions(Option option) => option.OfferedOn.Select(machine => machine.Select(id => id.Value))
@@ -47,13 +45,11 @@ internal static class MachineBinder
         var machineRules = rules.Rules(f);
         var limits = rules.Limits(f);
 
-        if (ReadLayout(f, report) is not { } layout || ReadControl(f, layout, devices, report) is not { } control
-            || f.Value<Text>("title") is not { } title || f.Value<string>("document") is not { } document || f.Value<string>("revision") is not { } revision)
-        {
-            return null;
-        }
-
-        var machine = new Machine(id, title, document, revision)
+        var layout = ReadLayout(f, report);
+        var before = report.Count;
+        var control = f.Value<Fields>("control") is { } fields ? new ControlBinder(layout.Stations, devices, layout.IsWhole ? report : []).Bind(fields) : null;
+        var standard = FitBinder.Bind(f.Records("standard"), devices, report);
+        var machine = new Machine(id, f.Value<Text>("title") ?? Text.Of(id.Value.Value), f.Value<string>("document") ?? "", f.Value<string>("revision") ?? "")
         {
             Summary = f.Value<Text>("summary") ?? Text.Empty,
             Formerly = f.Many<string>("formerly"),
@@ -62,40 +58,31 @@ internal static class MachineBinder
             Areas = layout.Areas,
             Route = layout.Route,
             Stations = [.. layout.Stations.Known.Values.OrderBy(station => station.Id.Span)],
-            Control = control.Architecture,
+            Control = control ?? ControlArchitecture.Unknown,
             Choices = choices,
             Rules = machineRules,
             Limits = limits,
-            Standard = control.Standard,
+            Standard = standard,
             Accepted = AcceptedBinder.Bind(f.Records("accepted")),
             Options = offered,
-            FaultyOptions = options.Faulty.Select(name => new OptionId(name)).ToImmutableSortedSet(),
+            FaultyOptions = options.Faulty.Concat(options.Known.Where(entry => !entry.Value.IsWhole).Select(entry => entry.Key))
+                .Select(name => new OptionId(name)).ToImmutableSortedSet(),
+            IsWhole = layout.IsWhole && control is not null && control.Masters.All(master => master.Device.IsWhole)
+                && standard.Length == f.Records("standard").Length && f.AreSound("control", "standard", "accepted") && report.Count == before,
         };
-        return StationBinder.AreReached(machine, report) ? InstanceBinder.WithInstances(machine, devices, layout.Stations, report) : null;
+        var isReached = !machine.IsWhole || StationBinder.AreReached(machine, report);
+        return InstanceBinder.WithInstances(machine with { IsWhole = machine.IsWhole && isReached }, devices, layout.Stations, layout.IsWhole ? report : []);
     }
 
-    private static Layout? ReadLayout(Fields f, ICollection<Diagnostic> report)
+    private static Layout ReadLayout(Fields f, ICollection<Diagnostic> report)
     {
         var before = report.Count;
         var areas = Unique.By("area", f.Records("areas").Select(ReadArea).OfType<Area>(), area => area.Id.Select(id => id.Value), report);
         var route = f.Value<Fields>("route") is { } fields ? RouteBinder.Bind(fields, report) : new([], []);
-        if (!f.AreSound("areas", "route") || report.Count > before)
-        {
-            return null;
-        }
-
-        var stations = new StationBinder(areas, route, report).Bind(f.Records("stations"));
-        return f.AreSound("stations") && report.Count == before ? new(areas, route, stations) : null;
-    }
-
-    private static Control? ReadControl(Fields f, Layout layout, Names<Device> devices, ICollection<Diagnostic> report)
-    {
-        var before = report.Count;
-        var architecture = f.Value<Fields>("control") is { } fields ? new ControlBinder(layout.Stations, devices, report).Bind(fields) : null;
-        var standard = FitBinder.Bind(f.Records("standard"), devices, report);
-        return architecture is not null && standard is { } fits && f.AreSound("control", "standard", "accepted") && report.Count == before
-            ? new(architecture, fits)
-            : null;
+        var isSound = f.AreSound("areas", "route") && report.Count == before;
+        var given = f.Records("stations").Select(station => station.Value<string>("station")).OfType<string>();
+        var stations = new StationBinder(areas, route, isSound ? report : []).Bind(f.Records("stations"));
+        return new(areas, route, stations with { Faulty = [.. given.Where(name => !stations.Known.ContainsKey(name))] }, isSound && f.AreSound("stations") && report.Count == before);
     }
 
     private static Area? ReadArea(Fields f) =>
@@ -104,7 +91,6 @@ internal static class MachineBinder
             ? new(id.Select(text => new AreaId(text)), title, areaClass.Value, wash.Value)
             : null;
 
-    private sealed record Layout(ImmutableArray<Area> Areas, Route Route, Names<Station> Stations);
-
-    private sealed record Control(ControlArchitecture Architecture, ImmutableArray<Fit> Standard);
+    /// <param name="IsWhole">Nothing of it was faulty. Stations that could not be placed are known by name.</param>
+    private sealed record Layout(ImmutableArray<Area> Areas, Route Route, Names<Station> Stations, bool IsWhole);
 }

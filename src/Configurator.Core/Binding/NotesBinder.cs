@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
+using Configurator.Core.Loading;
 using Configurator.Core.Model;
 using Configurator.Core.Sources;
 
@@ -38,22 +39,22 @@ internal static class NotesBinder
             StringComparer.Ordinal));
 
     /// <summary>Reports notes that lie beside no definition.</summary>
-    public static void CheckOwners(
-        ImmutableArray<SourceText> notes, Names<Option> options, Names<Device> devices, Names<Machine> machines, ICollection<Diagnostic> report)
+    public static void CheckOwners(SyntaxSet syntax, ICollection<Diagnostic> report)
     {
-        foreach (var note in notes)
+        var definitions = syntax.Definitions.Select(file => file.Path).Concat(syntax.Unread).ToHashSet(StringComparer.Ordinal);
+        foreach (var path in syntax.Notes.Select(note => note.Path))
         {
-            var parts = OwnerOf(note.Path).Owner.Split('/');
-            var what = parts switch
+            var owner = OwnerOf(path).Owner;
+            var (what, definition) = owner.Split('/') switch
             {
-                ["options", "devices", var device] => devices.Knows(device) ? null : "device",
-                ["options", _, var option] => options.Knows(option) ? null : "option",
-                ["machines", var machine, "about"] => machines.Knows(machine) ? null : "machine",
-                _ => "definition",
+                ["options", "devices", _] => ("device", owner + ".yaml"),
+                ["options", _, _] => ("option", owner + ".yaml"),
+                ["machines", var machine, "about"] => ("machine", $"machines/{machine}/machine.yaml"),
+                _ => ("definition", ""),
             };
-            if (what is not null)
+            if (!definitions.Contains(definition))
             {
-                report.Add(BindingDiagnostics.NotesWithoutOwner(note.Path, what));
+                report.Add(BindingDiagnostics.NotesWithoutOwner(path, what));
             }
         }
     }
@@ -63,7 +64,9 @@ internal static class NotesBinder
     {
         var stem = path[..^".md".Length];
         var dot = stem.LastIndexOf('.');
-        return dot > stem.LastIndexOf('/') ? (stem[..dot], stem[(dot + 1)..]) : (stem, Text.BaseLanguage);
+        return dot > stem.LastIndexOf('/') && dot == stem.Length - 3 && stem[(dot + 1)..].All(char.IsAsciiLetterLower)
+            ? (stem[..dot], stem[(dot + 1)..])
+            : (stem, Text.BaseLanguage);
     }
 
     private static IEnumerable<NoteSection> Sections(SourceText note, string language, ICollection<Diagnostic> report)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Model;
@@ -16,29 +17,35 @@ internal static class OptionBinder
         var read = given.Select(file => (file.Id, Option: Read(file, notes, devices, report))).ToList();
         var options = Names<Option>.Of("option", read.Select(entry => entry.Option).OfType<Option>(), option => option.Id.Value.Value,
             faulty.Of("option").Concat(read.Where(entry => entry.Option is null).Select(entry => entry.Id.Value)));
-        return options.Without(options.Known.Where(entry => NamesUnknown(entry.Value, options, report)).Select(entry => entry.Key));
+        return options with { Known = options.Known.ToImmutableSortedDictionary(entry => entry.Key, entry => OfKnown(entry.Value, options, report), StringComparer.Ordinal) };
     }
 
-    private static bool NamesUnknown(Option option, Names<Option> options, ICollection<Diagnostic> report)
+    /// <summary>The option without what it says of options that do not exist; each of those is reported.</summary>
+    private static Option OfKnown(Option option, Names<Option> options, ICollection<Diagnostic> report)
     {
-        var before = report.Count;
-        foreach (var mention in Mentions(option))
+        var unknown = Mentions(option).Where(mention => options.Find(mention, report) is null).Select(mention => new OptionId(mention.Value)).ToHashSet();
+        return unknown.Count == 0 ? option : option with
         {
-            options.Find(mention, report);
-        }
-
-        return report.Count > before;
+            Requires = [.. option.Requires.Where(requirement => !requirement.Condition.Mentions().Any(mention => unknown.Contains(mention.Option)))],
+            NotWith = [.. option.NotWith.Where(link => !unknown.Contains(link.Other.Value))],
+            ComesWith = [.. option.ComesWith.Where(link => !unknown.Contains(link.Other.Value))],
+            Fits = [.. option.Fits.Where(fit => fit.When is null || !fit.When.Mentions().Any(mention => unknown.Contains(mention.Option)))],
+            IsWhole = false,
+        };
     }
 
     private static Option? Read(DefinitionFile file, NoteLibrary notes, Names<Device> devices, ICollection<Diagnostic> report)
     {
         var f = file.Fields;
+        var before = report.Count;
         var quantity = f.Value<Fields>("quantity") is { } range ? ReadQuantity(range, file.Id, report) : null;
-        if (FitBinder.Bind(f.Records("fits"), devices, report) is not { } fits || !f.IsWhole || f.Value<Text>("title") is not { } title
-            || quantity is null == f.Has("quantity"))
+        var fits = FitBinder.Bind(f.Records("fits"), devices, report);
+        if (!f.Has("offered-on") || quantity is null == f.Has("quantity"))
         {
             return null;
         }
+
+        var title = f.Value<Text>("title") ?? Text.Of(file.Id.Value);
 
         return new(file.Id.Select(id => new OptionId(id)), file.Place[0], title)
         {
@@ -53,6 +60,7 @@ internal static class OptionBinder
             Fits = fits,
             TouchesBox = f.Many<BoxTouch>("touches-box"),
             Notes = notes.Of($"options/{file.Place[0]}/{file.Id.Value}"),
+            IsWhole = f.IsWhole && report.Count == before && fits.Length == f.Records("fits").Length,
         };
     }
 

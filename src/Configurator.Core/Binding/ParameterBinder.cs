@@ -85,12 +85,12 @@ internal static class ParameterBinder
         return null;
     }
 
-    /// <summary>A bare number, or a quantity.</summary>
+    /// <summary>A bare number, or a quantity; AWG numbers are names of sizes and no values between limits.</summary>
     private sealed record Number(Rational Value, Unit? Unit, Quantity? Quantity)
     {
         public static Number? Read(string text) =>
-            Rational.Parse(text) is { } bare ? new(bare, null, null)
-            : QuantityReader.Read(text).Quantity is { } quantity ? new(quantity.Value, quantity.Unit, quantity)
+            QuantityReader.Number(text) is { } bare ? new(bare, null, null)
+            : QuantityReader.Read(text).Quantity is { Unit.Symbol: not "AWG" } quantity ? new(quantity.Value, quantity.Unit, quantity)
             : null;
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Model;
@@ -35,9 +34,9 @@ internal static class PortPlanBinder
         var instances = Names<FitInstance>.Of("fit instance", machine.Instances, instance => instance.Key.ToString());
         var homes = ImmutableSortedDictionary.CreateBuilder<InstanceKey, Located<Home>>();
         var isWhole = fields.AreSound("homes");
-        foreach (var (key, written) in fields.Table<string>("homes").Where(line => !IsOfFaulty(machine, line.Key)))
+        foreach (var (key, written) in fields.Table<string>("homes").Where(line => machine.IsWhole && !IsOfUnknownFit(machine, instances, line.Key)))
         {
-            if (instances.Find(key, report) is { } instance && ReadHome(machine, written, report) is { } home)
+            if (Find(instances, key, fields, report) is { } instance && ReadHome(machine, written, report) is { } home)
             {
                 homes[instance.Key] = new(home, written.Span);
             }
@@ -50,7 +49,32 @@ internal static class PortPlanBinder
         return new(homes.ToImmutable(), span) { IsWhole = isWhole };
     }
 
-    private static bool IsOfFaulty(Machine machine, Located<string> key) => machine.FaultyOptions.Contains(new(key.Value.Split('/')[0]));
+    /// <summary>Where there is no such instance, one that has no line yet was probably meant.</summary>
+    private static FitInstance? Find(Names<FitInstance> instances, Located<string> key, Fields fields, ICollection<Diagnostic> report)
+    {
+        if (instances.Known.TryGetValue(key.Value, out var found))
+        {
+            return found;
+        }
+
+        var given = fields.Table<string>("homes").Select(line => line.Key.Value);
+        report.Add(BindingDiagnostics.NotFound(instances.Noun, key, instances.Known.Keys.Except(given, StringComparer.Ordinal)));
+        return null;
+    }
+
+    /// <summary>A fit of a faulty option may have been left out.</summary>
+    private static bool IsOfUnknownFit(Machine machine, Names<FitInstance> instances, Located<string> key) =>
+        machine.FaultyOptions.Contains(new(key.Value.Split('/')[0])) && !instances.Knows(key.Value);
+
+    private static bool IsFaultyHub(Machine machine, MasterName name) =>
+        machine.Instances.Any(instance => instance.Key.Fit.Value == name.Value && !instance.Device.IsWhole);
+
+    /// <summary>The part of a home that names its master, without the quote before it.</summary>
+    private static Located<string> MasterIn(Located<string> written, MasterName master)
+    {
+        var quote = (written.Span.Length - written.Value.Length) / 2;
+        return new(master.Value, written.Span with { Column = written.Span.Column + quote, Length = master.Value.Length });
+    }
 
     private static Home? ReadHome(Machine machine, Located<string> written, ICollection<Diagnostic> report)
     {
@@ -61,12 +85,11 @@ internal static class PortPlanBinder
         }
 
         var carriers = machine.Carriers;
-        var place = written with { Value = master.Value };
         if (!carriers.TryGetValue(master, out var ports))
         {
-            if (machine.FaultyOptions.IsEmpty)
+            if (machine.FaultyOptions.IsEmpty && !IsFaultyHub(machine, master))
             {
-                report.Add(BindingDiagnostics.NotFound("master or hub", place, carriers.Keys.Select(name => name.Value)));
+                report.Add(BindingDiagnostics.NotFound("master or hub", MasterIn(written, master), carriers.Keys.Select(name => name.Value)));
             }
 
             return null;
@@ -74,8 +97,11 @@ internal static class PortPlanBinder
 
         if (ports.ClassOf(home.Port) is null)
         {
-            var port = written with { Value = home.Port.ToString(CultureInfo.InvariantCulture) };
-            report.Add(BindingDiagnostics.NotFound($"port at `{master}`", port, []));
+            if (!IsFaultyHub(machine, master))
+            {
+                report.Add(BindingDiagnostics.PortNotFound(written.Span, master.Value, home.Port, ports.Numbers));
+            }
+
             return null;
         }
 

@@ -44,6 +44,11 @@ internal static class RecipeBinder
             return null;
         }
 
+        if (!instance.Device.IsWhole)
+        {
+            return null;
+        }
+
         var parameters = Names<Parameter>.Of($"parameter of `{instance.Device.Id.Value}`", instance.Device.Parameters, parameter => parameter.Name.Value);
         var read = ImmutableSortedDictionary.CreateBuilder<string, SettingValue>(StringComparer.Ordinal);
         foreach (var (name, written) in values)

@@ -85,7 +85,11 @@ internal sealed class RuleBinder(
             return true;
         }
 
-        report.Add(BindingDiagnostics.OptionNotOffered(option, machine.Value));
+        if (found.IsWhole)
+        {
+            report.Add(BindingDiagnostics.OptionNotOffered(option, machine.Value));
+        }
+
         return false;
     }
 }

@@ -50,7 +50,7 @@ public static class Engineer
 
     public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved)
     {
-        ImmutableArray<EngineeredConfiguration> configurations = [.. proved.Configurations.AsParallel().AsOrdered().Select(Compute)];
+        ImmutableArray<EngineeredConfiguration> configurations = [.. proved.Configurations.Where(configuration => configuration.Machine.IsWhole).AsParallel().AsOrdered().Select(Compute)];
         return new(new(proved, configurations), FindingDiagnostics.Of(configurations));
     }
 

@@ -31,7 +31,7 @@ internal static class FindingDiagnostics
 
     private static Diagnostic Of(Finding finding, ImmutableArray<EngineeredConfiguration> configurations)
     {
-        var figures = finding is { Value: { } value, Limit: { } limit } ? $": {value}, limit {limit}" : "";
+        var figures = finding.Limit is { } limit ? $"; the limit is {limit}" : "";
         var further = configurations.Length - ConfigurationsNamed;
         return new(finding.Rule.Diagnostic, finding.Statement + figures, finding.Span)
         {

@@ -12,11 +12,15 @@ public sealed record FittedMachine(
 {
     public static FittedMachine Of(Machine machine, Configuration configuration, PortPlan pins)
     {
-        ImmutableArray<FitInstance> fitted = [.. machine.Instances.Where(instance => instance.IsFitted(configuration))];
+        ImmutableArray<FitInstance> fitted = [.. machine.Instances.Where(instance => instance.IsFitted(configuration) && IsSound(machine, instance))];
         var used = fitted.Select(instance => pins.HomeOf(instance.Key)?.Master).OfType<MasterName>().ToHashSet();
         return new(machine, configuration, pins, fitted,
             [.. machine.Control.Masters.Where(master => !master.IsExtension || used.Contains(master.Name.Value))]);
     }
+
+    /// <summary>What was faulty in the definitions is left out: it can only take loads away, so what fails still fails.</summary>
+    private static bool IsSound(Machine machine, FitInstance instance) =>
+        instance.Device.IsWhole && (instance.Option is not { } option || !machine.FaultyOptions.Contains(option.Id.Value));
 
     /// <summary>Instances that need a cable of their own, each with its home; null where the plan gives none.</summary>
     public IEnumerable<(FitInstance Instance, Home? Home)> Cabled => Fitted

@@ -20,6 +20,13 @@ internal static class ControlCharacters
         }
     }
 
+    /// <summary>The first such character of a value, where an escape gave one; null where there is none.</summary>
+    public static char? InValue(string value)
+    {
+        var index = FirstIn(value.Replace('\n', ' '));
+        return index < 0 ? null : value[index];
+    }
+
     private static int FirstIn(string text)
     {
         for (var i = 0; i < text.Length; i++)

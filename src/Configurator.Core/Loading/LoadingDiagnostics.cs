@@ -36,7 +36,7 @@ internal static class LoadingDiagnostics
         new(Refused, file.Why, SourceSpan.FileStart(file.Path)) { Fix = new(file.Fix) };
 
     public static Diagnostic CannotRead(string reason, SourceSpan span) =>
-        new(BadYaml, reason, span) { Fix = new("check the indentation, colons and quotes here and on the line above") };
+        new(BadYaml, reason, span) { Fix = new("check indentation, colons, quotes and brackets here and on the lines around") };
 
     public static Diagnostic HasAnchor(string name, bool isAlias, SourceSpan span) =>
         new(Anchor, $"{(isAlias ? "alias" : "anchor")} `{name}`: a reviewer must see every value where it applies", span)

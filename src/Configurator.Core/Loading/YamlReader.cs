@@ -10,6 +10,8 @@ namespace Configurator.Core.Loading;
 /// <remarks>Works on events, never on the library's own node tree: that one recurses without a limit.</remarks>
 internal sealed class YamlReader
 {
+    private const string YamlTags = "tag:yaml.org,2002:";
+
     private readonly SourceText _source;
     private readonly Parser _parser;
     private readonly List<Diagnostic> _diagnostics = [];
@@ -41,7 +43,7 @@ internal sealed class YamlReader
         }
         catch (YamlException error)
         {
-            _diagnostics.Add(LoadingDiagnostics.CannotRead(Reason(error), SpanOf(error.Start, error.End)));
+            _diagnostics.Add(LoadingDiagnostics.CannotRead(Reason(error), TabIndent(error) ?? SpanOf(error.Start, error.End)));
             return null;
         }
         catch (InvalidOperationException)
@@ -116,6 +118,11 @@ internal sealed class YamlReader
     private ScalarSyntax ReadScalar()
     {
         var scalar = _parser.Consume<Scalar>();
+        if (ControlCharacters.InValue(scalar.Value) is { } hidden)
+        {
+            _diagnostics.Add(LoadingDiagnostics.HasControl(hidden, SpanOf(scalar)));
+        }
+
         return new(scalar.Value, scalar.Style == ScalarStyle.Plain, SpanOf(scalar));
     }
 
@@ -141,7 +148,7 @@ internal sealed class YamlReader
         {
             var key = Node(depth + 1);
             var value = Node(depth + 1);
-            if (AcceptedKey(key, first) is { } accepted)
+            if (AcceptedKey(key, value, first) is { } accepted)
             {
                 entries.Add(new(accepted, value));
             }
@@ -155,13 +162,14 @@ internal sealed class YamlReader
         return new(entries.DrainToImmutable(), span, isWhole);
     }
 
-    private ScalarSyntax? AcceptedKey(SyntaxNode key, Dictionary<string, SourceSpan> first)
+    private ScalarSyntax? AcceptedKey(SyntaxNode key, SyntaxNode value, Dictionary<string, SourceSpan> first)
     {
         if (key is not ScalarSyntax { IsEmpty: false } scalar)
         {
             if (key is not RefusedSyntax)
             {
-                _diagnostics.Add(LoadingDiagnostics.HasBadKey(key.Span));
+                // The library gives a key that is not written no place of its own.
+                _diagnostics.Add(LoadingDiagnostics.HasBadKey(key is ScalarSyntax ? value.Span : key.Span));
             }
 
             return null;
@@ -198,12 +206,12 @@ internal sealed class YamlReader
 
         if (!node.Anchor.IsEmpty)
         {
-            _diagnostics.Add(LoadingDiagnostics.HasAnchor(node.Anchor.Value, isAlias: false, StartOf(node)));
+            _diagnostics.Add(LoadingDiagnostics.HasAnchor(node.Anchor.Value, isAlias: false, WordAt(node)));
         }
 
         if (!node.Tag.IsEmpty)
         {
-            _diagnostics.Add(LoadingDiagnostics.HasTag(node.Tag.Value, StartOf(node)));
+            _diagnostics.Add(LoadingDiagnostics.HasTag(Shorthand(node.Tag.Value), WordAt(node)));
         }
     }
 
@@ -211,6 +219,19 @@ internal sealed class YamlReader
     {
         _diagnostics.Add(diagnostic);
         return new();
+    }
+
+    /// <summary>As it is written: <c>!!str</c> for a tag of YAML itself.</summary>
+    private static string Shorthand(string tag) =>
+        tag.StartsWith(YamlTags, StringComparison.Ordinal) ? "!!" + tag[YamlTags.Length..] : tag;
+
+    /// <summary>What is written where a node starts, up to the next space.</summary>
+    private SourceSpan WordAt(ParsingEvent what)
+    {
+        var start = StartOf(what);
+        var rest = _source.Line(start.Line).AsSpan(start.Column - 1);
+        var end = rest.IndexOf(' ');
+        return start with { Length = end < 0 ? rest.Length : end };
     }
 
     private SourceSpan StartOf(ParsingEvent what) => new(_source.Path, (int)what.Start.Line, (int)what.Start.Column, 1);
@@ -221,10 +242,22 @@ internal sealed class YamlReader
     private SourceSpan SpanOf(Mark start, Mark end)
     {
         var line = Math.Clamp((int)start.Line, 1, Math.Max(1, _source.LineCount));
-        var column = line == start.Line ? (int)start.Column : 1;
+        var column = line == start.Line ? (int)start.Column : _source.Line(line).Length + 1;
         var room = Math.Max(0, _source.Line(line).Length + 1 - column);
         var length = end.Line == start.Line ? (int)(end.Column - start.Column) : room;
         return new(_source.Path, line, column, Math.Clamp(length, 0, room));
+    }
+
+    /// <summary>The tab that the library complains of; it names only where the map around it begins.</summary>
+    private SourceSpan? TabIndent(YamlException error)
+    {
+        if (!error.Message.Contains(" tab ", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        var line = Enumerable.Range((int)error.Start.Line, _source.LineCount).FirstOrDefault(line => _source.Line(line).TrimStart(' ').StartsWith('\t'));
+        return line == 0 ? null : new(_source.Path, line, _source.Line(line).IndexOf('\t', StringComparison.Ordinal) + 1, 1);
     }
 
     private static string Reason(YamlException error)

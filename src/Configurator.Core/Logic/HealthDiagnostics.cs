@@ -23,9 +23,11 @@ internal static class HealthDiagnostics
             return [IsEmpty(machine, health)];
         }
 
+        // What follows from an option that can never be ordered, or always is, is no mistake of its own.
+        var isPlain = health.NeverOrderable.IsEmpty && health.AlwaysIncluded.IsEmpty;
         return health.NeverOrderable.Select(proof => IsNever(machine, proof))
             .Concat(health.AlwaysIncluded.Where(proof => health.SingleWayOut.All(choice => choice.Only != proof.Option)).Select(proof => IsAlways(machine, proof)))
-            .Concat(health.Redundant.Select(IsNothing))
+            .Concat(isPlain ? health.Redundant.Select(IsNothing) : [])
             .Concat(health.SingleWayOut.Select(IsOneWay));
     }
 

@@ -16,6 +16,11 @@ internal static class LogicDiagnostics
 
     public static ImmutableArray<Rule> All { get; } = [Requires, NotWith, ComesWith, Choice, OfMachine, Quantity, Limit, .. HealthDiagnostics.All];
 
+    /// <summary>At the option that brings it along: no order with that option can be completed.</summary>
+    public static Diagnostic NotOffered(Machine machine, Option option, OptionLink link) =>
+        new(ComesWith, $"`{option.Id.Value}` comes with `{link.Other.Value}`, which is not offered on `{machine.Id.Value}`", link.Other.Span)
+        { Fix = new($"add `{machine.Id.Value}` to `offered-on` of `{link.Other.Value}`, or take it off `comes-with`") };
+
     /// <summary>At the option in the order that the rule concerns; where something is missing altogether, at the order's start.</summary>
     /// <param name="nearest">The order with the fewest changes that works; null where there is none.</param>
     public static Diagnostic Broken(PublishedConfiguration published, BrokenRule broken, Repair? nearest)

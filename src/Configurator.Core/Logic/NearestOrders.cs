@@ -18,10 +18,15 @@ internal sealed class NearestOrders
     private readonly RuleSearch _search;
     private readonly List<(OptionId Option, int Switch)> _changes = [];
     private readonly int _session;
+    private readonly bool _isComplete;
+    private readonly ILookup<OptionId, OptionId> _bringers;
 
     public NearestOrders(OrderLogic logic, PartialOrder order, bool isComplete)
     {
-        (_logic, _order, _search) = (logic, order, logic.Search);
+        (_logic, _order, _isComplete, _search) = (logic, order, isComplete, logic.Search);
+        _bringers = logic.Machine.Options.Values
+            .SelectMany(option => option.ComesWith.Select(link => (Bringer: option.Id.Value, Other: link.Other.Value)))
+            .ToLookup(pair => pair.Other, pair => pair.Bringer);
         _session = _search.Solver.NewVariable();
         foreach (var (option, range) in order.Picks)
         {
@@ -50,6 +55,12 @@ internal sealed class NearestOrders
             }
 
             var on = _changes.Where(change => _search.Solver.IsTrue(change.Switch >> 1)).ToList();
+            if (_isComplete && BroughtByNothing([.. on.Select(change => change.Option)]) is { Count: > 0 } adrift)
+            {
+                Bar(adrift);
+                continue;
+            }
+
             found.Add(Read([.. on.Select(change => change.Option)]));
             if (on.Count == 0)
             {
@@ -76,15 +87,50 @@ internal sealed class NearestOrders
         }
     }
 
-    /// <summary>The option is taken though it was not ordered and does not come with another one.</summary>
+    /// <summary>An option that was not ordered is left out, comes with another one in its smallest number, or is a change.</summary>
     private void AddAddition(OptionId option)
     {
         var change = NewChange(option);
-        var bringers = _logic.Machine.Options.Values
-            .Where(other => other.ComesWith.Any(link => link.Other.Value == option))
-            .SelectMany(other => _search.Any(_search.Options.Literal(other.Id.Value, taken => taken > 0)));
-        _search.Solver.Add([RuleSearch.Negative(_session), change, .. _search.Any(_search.Options.Literal(option, taken => taken == 0)), .. bringers]);
+        var smallest = _search.Options.Variables[option].Counts.Where(count => count > 0).Min();
+        _search.Solver.Add([RuleSearch.Negative(_session), change, .. TakenIn(option, count => count == 0 || count == smallest)]);
+        _search.Solver.Add(
+            [RuleSearch.Negative(_session), change, .. TakenIn(option, count => count == 0), .. Taken(_bringers[option])]);
     }
+
+    /// <summary>Options in the assignment found that only come with each other: nothing ordered or changed brings them.</summary>
+    private HashSet<OptionId> BroughtByNothing(HashSet<OptionId> changed)
+    {
+        var taken = _search.Options.Variables.Keys.Where(option => CountNow(option) > 0).ToHashSet();
+        var open = new Stack<OptionId>(taken.Where(option => changed.Contains(option) || _order.Picks.ContainsKey(option)));
+        while (open.TryPop(out var option))
+        {
+            if (taken.Remove(option))
+            {
+                _logic.Machine.Options[option].ComesWith.ToList().ForEach(link => open.Push(link.Other.Value));
+            }
+        }
+
+        return taken;
+    }
+
+    /// <summary>None of them is taken unless one is a change or comes with an option that is not one of them.</summary>
+    private void Bar(HashSet<OptionId> adrift)
+    {
+        List<int> reasons =
+        [
+            .. _changes.Where(change => adrift.Contains(change.Option)).Select(change => change.Switch),
+            .. Taken(adrift.SelectMany(option => _bringers[option]).Distinct().Where(bringer => !adrift.Contains(bringer))),
+        ];
+        foreach (var option in adrift)
+        {
+            _search.Solver.Add([RuleSearch.Negative(_session), .. TakenIn(option, count => count == 0), .. reasons]);
+        }
+    }
+
+    private IEnumerable<int> Taken(IEnumerable<OptionId> options) =>
+        options.SelectMany(option => TakenIn(option, count => count > 0));
+
+    private IEnumerable<int> TakenIn(OptionId option, Func<int, bool> fits) => _search.Any(_search.Options.Literal(option, fits));
 
     private int NewChange(OptionId option)
     {

@@ -21,13 +21,22 @@ public static class Prover
     public static Outcome<ProvedCatalogue> Prove(Catalogue catalogue)
     {
         var logic = catalogue.Machines.Values.AsParallel().AsOrdered().Select(Prove).ToImmutableSortedDictionary(proof => proof.Logic.Machine.Id.Value, proof => proof);
-        var report = new List<Diagnostic>(logic.Values
-            .Where(proof => proof.Logic.Machine.FaultyOptions.IsEmpty)
-            .SelectMany(proof => HealthDiagnostics.Of(proof.Logic.Machine, proof.Health)));
+        var report = new List<Diagnostic>(logic.Values.SelectMany(OfRules));
         var proved = catalogue.Configurations
             .Where(published => !logic[published.Machine].Health.IsEmpty)
-            .Select(published => Prove(logic[published.Machine].Logic, published, report));
+            .Select(published => Prove(logic[published.Machine], published, report));
         return new(new(catalogue, logic, [.. proved.OfType<ProvedConfiguration>()]), [.. report]);
+    }
+
+    /// <summary>What is odd about the rules; where options are faulty or not offered, that and nothing that may follow from it.</summary>
+    private static IEnumerable<Diagnostic> OfRules(MachineProof proof)
+    {
+        var machine = proof.Logic.Machine;
+        ImmutableArray<Diagnostic> notOffered = [.. machine.Options.Values
+            .SelectMany(option => option.ComesWith.Select(link => (Option: option, Link: link)))
+            .Where(pair => !machine.Options.ContainsKey(pair.Link.Other.Value) && !machine.FaultyOptions.Contains(pair.Link.Other.Value))
+            .Select(pair => LogicDiagnostics.NotOffered(machine, pair.Option, pair.Link))];
+        return !machine.FaultyOptions.IsEmpty || notOffered.Length > 0 ? notOffered : HealthDiagnostics.Of(machine, proof.Health);
     }
 
     private static MachineProof Prove(Machine machine)
@@ -36,8 +45,9 @@ public static class Prover
         return new(logic, RuleHealth.Of(logic));
     }
 
-    private static ProvedConfiguration? Prove(OrderLogic logic, PublishedConfiguration published, List<Diagnostic> report)
+    private static ProvedConfiguration? Prove(MachineProof proof, PublishedConfiguration published, List<Diagnostic> report)
     {
+        var logic = proof.Logic;
         var configuration = Completion.Complete(logic.Machine, published.Order);
         var broken = RuleCheck.Broken(logic.Machine, configuration);
         if (broken.IsEmpty)
@@ -45,8 +55,13 @@ public static class Prover
             return new(published, logic.Machine, configuration);
         }
 
+        if (proof.Health.NeverOrderable.Any(never => configuration.QuantityOf(never.Option) > 0))
+        {
+            return null;
+        }
+
         var nearest = logic.Nearest(PartialOrder.Of(published.Order), isComplete: true).FirstOrDefault();
-        report.AddRange(broken.DistinctBy(Mistake).Select(rule => LogicDiagnostics.Broken(published, rule, nearest)));
+        report.AddRange(broken.Where(rule => rule.Kind != RuleKind.ComesWith).DistinctBy(Mistake).Select(rule => LogicDiagnostics.Broken(published, rule, nearest)));
         return null;
     }
 

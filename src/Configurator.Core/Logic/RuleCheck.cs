@@ -50,7 +50,7 @@ public static class RuleCheck
         var count = configuration.QuantityOf(option.Id.Value);
         if (count < range.From || count > range.To)
         {
-            var allowed = FormattableString.Invariant($"{range.From} to {range.To}");
+            var allowed = range.From == range.To ? FormattableString.Invariant($"{range.From}") : FormattableString.Invariant($"{range.From} to {range.To}");
             yield return new(RuleKind.Quantity, FormattableString.Invariant($"`{option.Id.Value}` can be ordered {allowed} times, not {count}"), null, option.Id.Span)
             { Concerned = [option.Id.Value] };
         }

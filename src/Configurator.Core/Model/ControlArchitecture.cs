@@ -8,6 +8,13 @@ namespace Configurator.Core.Model;
 public sealed record ControlArchitecture(ControlBox Box, ImmutableArray<Master> Masters, CordsetChoice Cordsets, TrunkCables Trunk)
 {
     /// <summary>Kept free on every master for what comes later.</summary>
+    /// <summary>Stands where none could be read; such a machine is not whole.</summary>
+    public static ControlArchitecture Unknown { get; } = new(
+        new(new(new(new("unknown"), default), Text.Empty, new(new(new("unknown"), default), Text.Empty, AreaClass.NonFood, WashMethod.Dry), new("unknown"), default), 0, 0),
+        [], new(Nothing, Nothing, Nothing), new(Nothing, Nothing));
+
+    private static Device Nothing => new(new(new("unknown"), default), Text.Empty, DeviceKind.Cordset, "");
+
     public int SparePorts { get; init; }
 
     /// <summary>Added to every cable before the next stock length.</summary>

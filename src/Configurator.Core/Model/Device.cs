@@ -59,6 +59,9 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public NoteSet Notes { get; init; } = NoteSet.Empty;
 
+    /// <summary>False where something of its definition was faulty and left out.</summary>
+    public bool IsWhole { get; init; } = true;
+
 }
 
 /// <summary>What a device says over IO-Link. Octets as the process data length; the shortest cycle it allows.</summary>

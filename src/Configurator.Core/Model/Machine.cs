@@ -45,7 +45,11 @@ public sealed record Machine(Located<MachineId> Id, Text Title, string Document,
     /// <summary>Prose for its page, Markdown.</summary>
     public SourceText? About { get; init; }
 
-    /// <summary>Options that have a fault or a fit that finds no place here: what depends on them cannot be judged.</summary>
+    /// <summary>False where something of its layout or control architecture was faulty and left out: its rules still hold, but
+    /// nothing is engineered.</summary>
+    public bool IsWhole { get; init; } = true;
+
+    /// <summary>Options that have a fault or a fit that finds no place here: what they fit is not engineered.</summary>
     public ImmutableSortedSet<OptionId> FaultyOptions { get; init; } = [];
 
     /// <summary>What offers ports: every master, and every hub that some fit mounts, by name.</summary>

@@ -30,6 +30,9 @@ public sealed record Option(Located<OptionId> Id, string Family, Text Title)
     public ImmutableArray<Located<BoxTouch>> TouchesBox { get; init; } = [];
 
     public NoteSet Notes { get; init; } = NoteSet.Empty;
+
+    /// <summary>False where something of its definition was faulty and left out.</summary>
+    public bool IsWhole { get; init; } = true;
 }
 
 /// <summary>How often an option may be taken, and what is counted.</summary>

@@ -7,7 +7,7 @@ namespace Configurator.Site.Inspecting;
 internal static class DrawingChecks
 {
     public static IEnumerable<Diagnostic> Check(HtmlPage drawing) => Declares(drawing).Concat(
-        from element in drawing.Document.All
+        from element in drawing.Elements
         where IsActive(element)
         select InspectionDiagnostics.ActiveDrawing(element.LocalName, drawing.SpanOf(element)));
 

@@ -17,8 +17,9 @@ internal sealed partial class HtmlPage
     {
         Path = path;
         Text = text;
-        _lineStarts = [0, .. Enumerable.Range(0, text.Text.Length).Where(i => text.Text[i] == '\n').Select(i => i + 1)];
+        _lineStarts = [.. LineStarts(text.Text)];
         (Document, Errors) = Parse(text.Text);
+        Elements = [.. Document.All];
     }
 
     /// <summary>From the root of the site.</summary>
@@ -27,6 +28,9 @@ internal sealed partial class HtmlPage
     public SourceText Text { get; }
 
     public IHtmlDocument Document { get; }
+
+    /// <summary>All of them, in the order of the text.</summary>
+    public ImmutableArray<IElement> Elements { get; }
 
     /// <summary>What the HTML Living Standard calls parse errors.</summary>
     public ImmutableArray<(string Message, SourceSpan Span)> Errors { get; }
@@ -67,6 +71,15 @@ internal sealed partial class HtmlPage
 
     [GeneratedRegex(@"<svg\b", RegexOptions.IgnoreCase | RegexOptions.NonBacktracking)]
     private static partial Regex Drawing();
+
+    private static IEnumerable<int> LineStarts(string text)
+    {
+        yield return 0;
+        for (var end = text.IndexOf('\n', StringComparison.Ordinal); end >= 0; end = text.IndexOf('\n', end + 1))
+        {
+            yield return end + 1;
+        }
+    }
 
     private SourceSpan SpanAt(int offset, int length)
     {

@@ -7,7 +7,7 @@ namespace Configurator.Site.Inspecting;
 internal static class InlineChecks
 {
     public static IEnumerable<Diagnostic> Check(HtmlPage page) =>
-        from element in page.Document.All
+        from element in page.Elements
         from what in Elements(element).Concat(element.Attributes.Select(it => Attribute(element, it)).OfType<string>())
         select InspectionDiagnostics.Inline(what, page.SpanOf(element));
 

@@ -40,7 +40,8 @@ internal static class Inspector
 
         return new(path)
         {
-            Ids = [.. page.Document.All.Select(element => element.GetAttribute("id")).OfType<string>()],
+            Ids = page.Elements.Select(element => element.GetAttribute("id")).OfType<string>()
+                .ToHashSet(StringComparer.Ordinal),
             References = [.. References.In(page)],
             Title = SitePath.IsHtml(path) ? TitleChecks.TitleOf(page) : null,
             Diagnostics = [.. checks(page)],

@@ -13,7 +13,7 @@ internal static class NameChecks
     {
         ImmutableHashSet<string> labelled =
             [.. page.Document.QuerySelectorAll("label[for]").Select(label => label.GetAttribute("for")!)];
-        return page.Document.All.SelectMany(element => Check(element, labelled)
+        return page.Elements.SelectMany(element => Check(element, labelled)
             .Select(what => InspectionDiagnostics.NoName(what, page.SpanOf(element))));
     }
 

@@ -7,7 +7,7 @@ namespace Configurator.Site.Inspecting;
 /// <summary>What is kept of a file for the checks that look at several.</summary>
 internal sealed record PageFacts(string Path)
 {
-    public ImmutableHashSet<string> Ids { get; init; } = [];
+    public IReadOnlySet<string> Ids { get; init; } = ImmutableHashSet<string>.Empty;
 
     public ImmutableArray<Reference> References { get; init; } = [];
 

@@ -8,14 +8,13 @@ internal static class References
 {
     private static readonly ImmutableHashSet<string> Attributes =
     [
-        "href", "xlink:href", "src", "data", "action", "formaction", "poster", "background", "ping", "manifest",
-        "longdesc",
+        "href", "xlink:href", "src", "data", "action", "formaction", "poster", "background", "manifest", "longdesc",
     ];
 
     private static readonly ImmutableHashSet<string> Pictures = ["img", "image", "input", "source", "feimage"];
 
     public static IEnumerable<Reference> In(HtmlPage page) =>
-        page.Document.All.SelectMany(element => Of(element, page));
+        page.Elements.SelectMany(element => Of(element, page));
 
     private static IEnumerable<Reference> Of(IElement element, HtmlPage page)
     {
@@ -30,13 +29,14 @@ internal static class References
 
     private static IEnumerable<(string Url, ReferenceUse Use)> Named(IElement element, IAttr attribute) =>
         attribute.Name switch
-    {
-        "srcset" or "imagesrcset" => Candidates(attribute.Value).Select(url => (url, ReferenceUse.Picture)),
-        "content" when IsRefresh(element) => Refresh(attribute.Value).Select(url => (url, ReferenceUse.Request)),
-        "data" when element.LocalName != "object" => [],
-        var name when Attributes.Contains(name) => [(attribute.Value, UseOf(element))],
-        _ => [],
-    };
+        {
+            "srcset" or "imagesrcset" => Candidates(attribute.Value).Select(url => (url, ReferenceUse.Picture)),
+            "content" when IsRefresh(element) => Refresh(attribute.Value).Select(url => (url, ReferenceUse.Request)),
+            "data" when element.LocalName != "object" => [],
+            "ping" => [(attribute.Value, ReferenceUse.Request)],
+            var name when Attributes.Contains(name) => [(attribute.Value, UseOf(element))],
+            _ => [],
+        };
 
     private static ReferenceUse UseOf(IElement element) => element.LocalName switch
     {

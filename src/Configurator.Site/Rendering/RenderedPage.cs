@@ -3,10 +3,10 @@ using System.Text;
 namespace Configurator.Site.Rendering;
 
 /// <summary>A page to make: where it will stand in the site, with which template, from which page record.</summary>
-public sealed record PageJob(string Path, string TemplateKey, object? Model);
+internal sealed record PageJob(string Path, string TemplateKey, object? Model);
 
 /// <summary>The finished text of a page; empty where the template failed.</summary>
-public sealed record RenderedPage(string Html)
+internal sealed record RenderedPage(string Html)
 {
     public static RenderedPage Empty { get; } = new("");
 

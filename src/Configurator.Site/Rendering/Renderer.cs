@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Documents;
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Model;
 using Configurator.Core.Sources;
 using Configurator.Site.Markup;
 
@@ -16,30 +17,31 @@ public static class Renderer
     public static Outcome<SiteFiles> Render(SiteDocuments documents)
     {
         var catalogue = documents.Engineered.Catalogue;
+        var pages = RendererOf(catalogue).RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
+        return new(pages.Value.With(Assets(catalogue.Assets)), [.. CheckProse(catalogue), .. pages.Diagnostics]);
+    }
+
+    /// <summary>What is wrong with templates and prose, without making pages.</summary>
+    public static Outcome<SiteFiles> Check(Catalogue catalogue) =>
+        new(SiteFiles.Empty, [.. CheckProse(catalogue), .. RendererOf(catalogue).CheckAll()]);
+
+    private static PageRenderer RendererOf(Catalogue catalogue)
+    {
         var own = catalogue.Templates.Where(template => template.Path.StartsWith(Folder, StringComparison.Ordinal));
-        var renderer = new PageRenderer(TemplateSet.Of(own).Over(DefaultTemplates.Load()), typeof(Page).Assembly);
-        var pages = renderer.RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
-        return new(pages.Value.With(Assets(catalogue.Assets)), [.. CheckProse(documents.Pages), .. pages.Diagnostics]);
+        return new(TemplateSet.Of(own).Over(DefaultTemplates.Load()), typeof(Page).Assembly);
     }
 
     /// <summary>What cannot be shown of the prose, once for each piece however many pages carry it.</summary>
-    private static IEnumerable<Diagnostic> CheckProse(ImmutableArray<Page> pages) => pages
-        .SelectMany(page => page.Sections)
-        .SelectMany(section => section.Blocks)
-        .SelectMany(PassagesIn)
-        .DistinctBy(passage => passage.Span)
+    private static IEnumerable<Diagnostic> CheckProse(Catalogue catalogue) => catalogue.Options.Values.SelectMany(option => option.Notes.Sections)
+        .Concat(catalogue.Devices.Values.SelectMany(device => device.Notes.Sections))
+        .Select(note => new Passage(note.Markdown, note.Span, BelowLevel: 2))
+        .Concat(catalogue.Machines.Values.Select(machine => machine.About).OfType<SourceText>()
+            .Select(about => new Passage(about.Text, SourceSpan.FileStart(about.Path), BelowLevel: 2)))
         .AsParallel().AsOrdered()
         .SelectMany(passage => ProseOf(passage).Diagnostics);
 
     public static Outcome<SafeHtml> ProseOf(Passage passage) =>
         MarkdownRenderer.Render(passage.Markdown, passage.Span.Path, passage.Span.Line, passage.BelowLevel);
-
-    private static IEnumerable<Passage> PassagesIn(Block block) => block switch
-    {
-        Passage passage => [passage],
-        Steps steps => steps.Items.SelectMany(step => step.Additions).Select(addition => addition.Passage),
-        _ => [],
-    };
 
     private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Assets(ImmutableArray<SourceFile> own) => DefaultTemplates.Assets()
         .SetItems(own.Where(file => file.Path.StartsWith(AssetFolder, StringComparison.Ordinal))

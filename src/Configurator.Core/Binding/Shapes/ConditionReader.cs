@@ -71,7 +71,7 @@ internal sealed class ConditionReader(ICollection<Diagnostic> report)
 
         var exactly = Count(map, "exactly");
         var atLeast = exactly ?? Count(map, "at-least") ?? (map["at-most"] is null ? 1 : 0);
-        return new OptionCount(id.Value, atLeast, exactly ?? Count(map, "at-most"), map.Span);
+        return new OptionCount(id.Value, atLeast, exactly ?? Count(map, "at-most"), id.Span);
     }
 
     private Condition? FromGroup(MappingSyntax map)

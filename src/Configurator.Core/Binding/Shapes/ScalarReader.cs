@@ -47,7 +47,7 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
     }
 
     private object? ReadPattern(ScalarSyntax scalar, PatternShape shape) =>
-        Regex.IsMatch(scalar.Text, shape.Pattern, RegexOptions.NonBacktracking) ? scalar.Text : Malformed(scalar, shape);
+        !scalar.Text.Contains('\n', StringComparison.Ordinal) && Regex.IsMatch(scalar.Text, shape.Pattern, RegexOptions.NonBacktracking) ? scalar.Text : Malformed(scalar, shape);
 
     private object? ReadWord(ScalarSyntax scalar, WordShape shape)
     {

@@ -108,6 +108,11 @@ internal sealed class ShapeReader(ICollection<Diagnostic> report)
             }
         }
 
+        if (map.Entries.Length == 0)
+        {
+            report.Add(BindingDiagnostics.ValueEmpty(map, new TextShape()));
+        }
+
         return texts.Count == 0 ? null : new(Model.Text.Of(texts), map.Span);
     }
 

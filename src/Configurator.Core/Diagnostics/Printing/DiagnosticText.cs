@@ -45,7 +45,7 @@ public static class DiagnosticText
 
     private static void AppendSource(StringBuilder text, SourceSpan span, IReadOnlyDictionary<string, SourceText> sources)
     {
-        if (span.Length == 0 || !sources.TryGetValue(span.Path, out var source))
+        if (span == SourceSpan.FileStart(span.Path) || !sources.TryGetValue(span.Path, out var source))
         {
             return;
         }

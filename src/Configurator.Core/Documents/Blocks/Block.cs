@@ -13,8 +13,11 @@ public abstract record Block
 /// <summary>A text that may lead somewhere. <paramref name="Href"/> is relative to the page it stands on.</summary>
 public sealed record Link(string Text, string? Href = null);
 
-/// <summary>Terms and values.</summary>
-public sealed record Facts(ImmutableArray<Fact> Items) : Block;
+/// <summary>Terms and values; terms without a value are left out.</summary>
+public sealed record Facts(ImmutableArray<Fact> Items) : Block
+{
+    public ImmutableArray<Fact> Items { get; } = [.. Items.Where(fact => fact.Values.Any(value => value.Text.Length > 0))];
+}
 
 public sealed record Fact(string Term, ImmutableArray<Link> Values)
 {

@@ -45,7 +45,7 @@ internal static class DevicePages
             Fact.Of(words.Price, context.Print(device.Price)),
             new(words.Alternates, [.. device.Alternates.Select(id => context.Catalogue.Devices.GetValueOrDefault(id)).OfType<Device>().Select(links.Device)]),
         ];
-        return new([.. all.Where(fact => fact.Values.Any(value => value.Text.Length > 0))]);
+        return new(all);
     }
 
     private static Table Parameters(DocumentContext context, Device device)

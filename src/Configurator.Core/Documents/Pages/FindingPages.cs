@@ -38,9 +38,24 @@ internal static class FindingPages
     /// <summary>The first line, without its mark.</summary>
     private static string TitleOf(string code) => RuleBook.Page(code)!.Split('\n')[0].TrimStart('#', ' ');
 
-    private static IEnumerable<(string Heading, string Text)> Parts(string code) => RuleBook.Page(code)!
-        .Split("\n## ")
-        .Skip(1)
-        .Select(part => part.Split('\n', 2))
-        .Select(part => (part[0].Trim(), part.Length > 1 ? part[1].Trim() + "\n" : ""));
+    /// <summary>The page's headings of the second level with what stands below them; those inside an example are its text.</summary>
+    private static List<(string Heading, string Text)> Parts(string code)
+    {
+        var parts = new List<(string Heading, string Text)>();
+        var isExample = false;
+        foreach (var line in RuleBook.Page(code)!.Split('\n'))
+        {
+            isExample ^= line.StartsWith("```", StringComparison.Ordinal);
+            if (!isExample && line.StartsWith("## ", StringComparison.Ordinal))
+            {
+                parts.Add((line[3..].Trim(), ""));
+            }
+            else if (parts.Count > 0)
+            {
+                parts[^1] = (parts[^1].Heading, parts[^1].Text + line + "\n");
+            }
+        }
+
+        return parts;
+    }
 }

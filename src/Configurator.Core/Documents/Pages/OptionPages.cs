@@ -21,7 +21,7 @@ internal static class OptionPages
             Lead = context.In(option.Summary),
             Sections =
             [
-                new("facts", words.WhatGoesTogether, [Facts(context, links, option, machines), Reasons(context, option)]),
+                new("facts", words.WhatGoesTogether, [Facts(context, links, option, machines), .. Reasons(context, option)]),
                 new("fits", words.Fits, [.. machines.Select(machine => Fits(context, links, option, machine))]),
                 new("adds", words.Adds, [.. machines.Select(machine => Loads(context, option, machine))]),
                 .. Notes(context, option),
@@ -47,14 +47,17 @@ internal static class OptionPages
         ]);
     }
 
-    private static Table Reasons(DocumentContext context, Option option)
+    private static IEnumerable<Block> Reasons(DocumentContext context, Option option)
     {
         var words = context.Words;
-        var rows = option.Requires.Where(requirement => requirement.Because is not null)
-            .Select(requirement => Row.Of(words.Needs, MachinePages.Say(context, requirement.Condition), context.In(requirement.Because)))
-            .Concat(LinkRows(words.NotWith, option.NotWith))
-            .Concat(LinkRows(words.ComesWith, option.ComesWith));
-        return new("reasons", words.Because, [new(words.Rule), new(words.Option), new(words.Because)], [.. rows]);
+        ImmutableArray<Row> rows =
+        [
+            .. option.Requires.Where(requirement => requirement.Because is not null)
+                .Select(requirement => Row.Of(words.Needs, MachinePages.Say(context, requirement.Condition), context.In(requirement.Because))),
+            .. LinkRows(words.NotWith, option.NotWith),
+            .. LinkRows(words.ComesWith, option.ComesWith),
+        ];
+        return rows.IsEmpty ? [] : [new Table("reasons", words.Because, [new(words.Rule), new(words.Option), new(words.Because)], rows)];
 
         IEnumerable<Row> LinkRows(string rule, IEnumerable<OptionLink> others) => others
             .Where(link => link.Because is not null)

@@ -10,6 +10,7 @@ namespace Configurator.Core.Logic.Compiling;
 internal sealed class ClauseStore
 {
     private readonly int[] _start;
+    private readonly int[] _clauseOf;
     private readonly int[] _variable;
     private readonly ulong[] _values;
     private readonly int[][] _occurrences;
@@ -26,6 +27,7 @@ internal sealed class ClauseStore
         _domain = domains;
         _isBinary = [.. domains.Select(domain => domain == 0b11)];
         (_start, _variable, _values) = Flatten(clauses);
+        _clauseOf = [.. clauses.SelectMany((clause, i) => Enumerable.Repeat(i, clause.Length))];
         _occurrences = Occurrences(domains.Length);
         _watching = [.. domains.Select(_ => new IntList())];
         _watchA = new int[ClauseCount];
@@ -64,7 +66,13 @@ internal sealed class ClauseStore
 
     public bool IsFixed(int variable) => BitOperations.IsPow2(_domain[variable]);
 
+    /// <summary>Places of the variable's literals, in the order of clauses.</summary>
     public ReadOnlySpan<int> OccurrencesOf(int variable) => _occurrences[variable];
+
+    public int ClauseAt(int place) => _clauseOf[place];
+
+    /// <summary>The literal at a place of <see cref="OccurrencesOf"/> cannot hold any more.</summary>
+    public bool IsFalseAt(int place) => (_domain[_variable[place]] & _values[place]) == 0;
 
     public int Length(int clause) => _start[clause + 1] - _start[clause];
 
@@ -224,12 +232,9 @@ internal sealed class ClauseStore
         }
 
         var occurrences = counts.Select(count => new int[count]).ToArray();
-        for (var clause = ClauseCount - 1; clause >= 0; clause--)
+        for (var place = _variable.Length - 1; place >= 0; place--)
         {
-            for (var i = _start[clause]; i < _start[clause + 1]; i++)
-            {
-                occurrences[_variable[i]][--counts[_variable[i]]] = clause;
-            }
+            occurrences[_variable[place]][--counts[_variable[place]]] = place;
         }
 
         return occurrences;

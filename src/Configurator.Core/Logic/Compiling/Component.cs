@@ -47,9 +47,10 @@ internal sealed class ComponentFinder(ClauseStore store)
         while (_open.TryPop(out var variable))
         {
             variables.Add(variable);
-            foreach (var clause in store.OccurrencesOf(variable))
+            foreach (var place in store.OccurrencesOf(variable))
             {
-                if (_clauseSeen[clause] != _stamp)
+                // A clause in which none of the variable's values helps any more does not bind it.
+                if (!store.IsFalseAt(place) && store.ClauseAt(place) is var clause && _clauseSeen[clause] != _stamp)
                 {
                     _clauseSeen[clause] = _stamp;
                     if (!store.IsSatisfied(clause))
