@@ -6,7 +6,11 @@ using Configurator.Cli.Commands;
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 using var output = new StreamWriter(Console.OpenStandardOutput(), new UTF8Encoding(false)) { NewLine = "\n" };
-using var errors = new StreamWriter(Console.OpenStandardError(), new UTF8Encoding(false)) { NewLine = "\n", AutoFlush = true };
+using var errors = new StreamWriter(Console.OpenStandardError(), new UTF8Encoding(false))
+{
+    NewLine = "\n",
+    AutoFlush = true,
+};
 try
 {
     return CommandLine.Run(args, output, errors);

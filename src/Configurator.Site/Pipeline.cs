@@ -25,16 +25,24 @@ public static class Pipeline
     /// <summary>The whole site, and everything that can be found wrong.</summary>
     public static Outcome<SiteFiles> Build(SourceSet sources, RunFacts facts) => Build(Check(sources), facts);
 
-    /// <summary>The site of a checked catalogue. Where that has errors no page is made, but templates and prose are still checked.</summary>
-    public static Outcome<SiteFiles> Build(Outcome<EngineeredCatalogue> engineered, RunFacts facts) => engineered.HasErrors
-        ? engineered.Then(catalogue => Renderer.Check(catalogue.Catalogue))
-        : engineered.Then(catalogue => Pages(catalogue, facts));
+    /// <summary>The site of a checked catalogue. Where that has errors no page is made, but templates and prose are
+    /// still checked.</summary>
+    public static Outcome<SiteFiles> Build(Outcome<EngineeredCatalogue> engineered, RunFacts facts) =>
+        engineered.HasErrors
+            ? engineered.Then(catalogue => Renderer.Check(catalogue.Catalogue))
+            : engineered.Then(catalogue => Pages(catalogue, facts));
 
     private static Outcome<SiteFiles> Pages(EngineeredCatalogue engineered, RunFacts facts) =>
-        Inspected(Documenter.Compose(engineered, facts.Revision).Then(Renderer.Render).Then(site => WithBuildInfo(site, facts)));
+        Inspected(
+            Documenter
+                .Compose(engineered, facts.Revision)
+                .Then(Renderer.Render)
+                .Then(site => WithBuildInfo(site, facts))
+        );
 
     /// <summary>Links to a page that could not be made are no fault of their own.</summary>
-    private static Outcome<SiteFiles> Inspected(Outcome<SiteFiles> site) => site.HasErrors ? site : site.Then(Inspector.Inspect);
+    private static Outcome<SiteFiles> Inspected(Outcome<SiteFiles> site) =>
+        site.HasErrors ? site : site.Then(Inspector.Inspect);
 
     private static Outcome<SiteFiles> WithBuildInfo(SiteFiles site, RunFacts facts) =>
         new(site.With([new("build-info.json", BuildInfo.Of(facts))]));

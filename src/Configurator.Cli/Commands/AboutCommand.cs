@@ -23,9 +23,11 @@ internal static class AboutCommand
         }
 
         errors.WriteLine($"configurator: there is no code `{code}`");
-        errors.WriteLine(Nearest.To(code, RuleBook.Codes) is { } nearest
-            ? $"  to fix: did you mean `{nearest}`?"
-            : $"  to fix: codes run from {RuleBook.Codes[0]} to {RuleBook.Codes[^1]}");
+        errors.WriteLine(
+            Nearest.To(code, RuleBook.Codes) is { } nearest
+                ? $"  to fix: did you mean `{nearest}`?"
+                : $"  to fix: codes run from {RuleBook.Codes[0]} to {RuleBook.Codes[^1]}"
+        );
         return ExitCodes.Usage;
     }
 }

@@ -26,17 +26,24 @@ internal static class CheckCommand
         }
 
         var checkedCatalogue = Pipeline.Check(reading.Sources);
-        Report.Print(checkedCatalogue.Diagnostics, reading.Sources, format, Counts(checkedCatalogue.Value), "checked", output);
+        Report.Print(
+            checkedCatalogue.Diagnostics,
+            reading.Sources,
+            format,
+            Counts(checkedCatalogue.Value),
+            "checked",
+            output
+        );
         return checkedCatalogue.HasErrors ? ExitCodes.Findings : ExitCodes.Fine;
     }
 
     public static IEnumerable<KeyValuePair<string, int>> Counts(EngineeredCatalogue engineered) =>
-    [
-        new("machines", engineered.Catalogue.Machines.Count),
-        new("options", engineered.Catalogue.Options.Count),
-        new("devices", engineered.Catalogue.Devices.Count),
-        new("configurations", engineered.Configurations.Length),
-        new("recipes", engineered.Catalogue.Recipes.Length),
-        new("findings", engineered.Configurations.Sum(configuration => configuration.Report.Findings.Length)),
-    ];
+        [
+            new("machines", engineered.Catalogue.Machines.Count),
+            new("options", engineered.Catalogue.Options.Count),
+            new("devices", engineered.Catalogue.Devices.Count),
+            new("configurations", engineered.Configurations.Length),
+            new("recipes", engineered.Catalogue.Recipes.Length),
+            new("findings", engineered.Configurations.Sum(configuration => configuration.Report.Findings.Length)),
+        ];
 }

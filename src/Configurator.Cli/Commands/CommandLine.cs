@@ -16,17 +16,32 @@ internal static class CommandLine
             return Refuse(parsed, root, errors);
         }
 
-        return parsed.Invoke(new() { EnableDefaultExceptionHandler = false, Output = output, Error = errors });
+        return parsed.Invoke(
+            new()
+            {
+                EnableDefaultExceptionHandler = false,
+                Output = output,
+                Error = errors,
+            }
+        );
     }
 
     private static RootCommand Root(TextWriter output, TextWriter errors)
     {
-        var root = new RootCommand("Checks machine and option definitions and publishes the site of their configurations.");
-        foreach (var command in new[]
-        {
-            CheckCommand.Make(output, errors), PublishCommand.Make(output, errors), OrderCommand.Make(output, errors),
-            ProveCommand.Make(output, errors), SchemaCommand.Make(output, errors), AboutCommand.Make(output, errors),
-        })
+        var root = new RootCommand(
+            "Checks machine and option definitions and publishes the site of their configurations."
+        );
+        foreach (
+            var command in new[]
+            {
+                CheckCommand.Make(output, errors),
+                PublishCommand.Make(output, errors),
+                OrderCommand.Make(output, errors),
+                ProveCommand.Make(output, errors),
+                SchemaCommand.Make(output, errors),
+                AboutCommand.Make(output, errors),
+            }
+        )
         {
             root.Subcommands.Add(command);
         }
@@ -47,8 +62,14 @@ internal static class CommandLine
             errors.WriteLine($"configurator: {error.Message}");
         }
 
-        var names = root.Subcommands.Select(command => command.Name).Concat(root.Subcommands.SelectMany(command => command.Options).Select(option => option.Name));
-        foreach (var (word, nearest) in parsed.UnmatchedTokens.Select(word => (word, Nearest.To(word, names))).Where(pair => pair.Item2 is not null))
+        var names = root
+            .Subcommands.Select(command => command.Name)
+            .Concat(root.Subcommands.SelectMany(command => command.Options).Select(option => option.Name));
+        foreach (
+            var (word, nearest) in parsed
+                .UnmatchedTokens.Select(word => (word, Nearest.To(word, names)))
+                .Where(pair => pair.Item2 is not null)
+        )
         {
             errors.WriteLine($"configurator: did you mean `{nearest}` instead of `{word}`?");
         }
@@ -58,5 +79,7 @@ internal static class CommandLine
     }
 
     private static IEnumerable<string> CallOf(ParseResult parsed) =>
-        parsed.CommandResult.Command is RootCommand ? ["configurator"] : ["configurator", parsed.CommandResult.Command.Name];
+        parsed.CommandResult.Command is RootCommand
+            ? ["configurator"]
+            : ["configurator", parsed.CommandResult.Command.Name];
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Printing;
 
@@ -10,11 +9,22 @@ internal static class ProveCommand
 {
     public static Command Make(TextWriter output, TextWriter errors)
     {
-        var machine = new Argument<string?>("MACHINE") { Description = "A machine's id; all machines if left out", Arity = ArgumentArity.ZeroOrOne };
+        var machine = new Argument<string?>("MACHINE")
+        {
+            Description = "A machine's id; all machines if left out",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var catalogue = Shared.Catalogue();
         var format = Shared.Format();
-        var command = new Command("prove", "Count configurations and check the health of the rules.") { machine, catalogue, format };
-        command.SetAction(parsed => Run(parsed.GetValue(catalogue)!, parsed.GetValue(machine), parsed.GetValue(format), output, errors));
+        var command = new Command("prove", "Count configurations and check the health of the rules.")
+        {
+            machine,
+            catalogue,
+            format,
+        };
+        command.SetAction(parsed =>
+            Run(parsed.GetValue(catalogue)!, parsed.GetValue(machine), parsed.GetValue(format), output, errors)
+        );
         return command;
     }
 
@@ -33,7 +43,10 @@ internal static class ProveCommand
             return ExitCodes.Usage;
         }
 
-        List<MachineProof> shown = [.. proofs.Values.Where(proof => machine is null || proof.Logic.Machine.Id.Value.Value == machine)];
+        List<MachineProof> shown =
+        [
+            .. proofs.Values.Where(proof => machine is null || proof.Logic.Machine.Id.Value.Value == machine),
+        ];
         output.Write(format == OutputFormat.Json ? ProofJson.Of(shown) : string.Join('\n', shown.Select(ProofText.Of)));
         return shown.Exists(proof => proof.Health.IsEmpty) ? ExitCodes.Findings : ExitCodes.Fine;
     }

@@ -8,11 +8,16 @@ using Configurator.Core.Model;
 
 namespace Configurator.Cli.Commands;
 
-/// <summary>Reads a catalogue for questions about orders. Faulty definitions are reported; sound machines still answer.</summary>
+/// <summary>Reads a catalogue for questions about orders. Faulty definitions are reported; sound machines still
+/// answer.</summary>
 internal static class ProvedMachines
 {
     /// <summary>Null, with an exit code, where there is no machine to ask about.</summary>
-    public static (ImmutableSortedDictionary<MachineId, MachineProof>? Proofs, int ExitCode) Read(string folder, TextWriter output, TextWriter errors)
+    public static (ImmutableSortedDictionary<MachineId, MachineProof>? Proofs, int ExitCode) Read(
+        string folder,
+        TextWriter output,
+        TextWriter errors
+    )
     {
         var reading = CatalogueReader.Read(folder);
         if (reading.Problem is { } problem)
@@ -29,7 +34,9 @@ internal static class ProvedMachines
 
         if (proved.HasErrors)
         {
-            errors.WriteLine($"configurator: {proved.Diagnostics.Count(diagnostic => diagnostic.Rule.Severity == Severity.Error)} errors in the definitions, answers leave out what they concern; see `configurator check`");
+            errors.WriteLine(
+                $"configurator: {proved.Diagnostics.Count(diagnostic => diagnostic.Rule.Severity == Severity.Error)} errors in the definitions, answers leave out what they concern; see `configurator check`"
+            );
         }
 
         return (proved.Value.Logic, ExitCodes.Fine);

@@ -10,26 +10,71 @@ internal static class PublishCommand
 {
     public static Command Make(TextWriter output, TextWriter errors)
     {
-        var to = new Option<string>("--to") { Description = "Folder for the site; a new one, an empty one, or an earlier site", HelpName = "DIR", Required = true };
+        var to = new Option<string>("--to")
+        {
+            Description = "Folder for the site; a new one, an empty one, or an earlier site",
+            HelpName = "DIR",
+            Required = true,
+        };
         var catalogue = Shared.Catalogue();
         var format = Shared.Format();
-        var revision = new Option<string>("--revision") { Description = "Revision of the definitions, printed on every document", HelpName = "TEXT", DefaultValueFactory = _ => "" };
-        var date = new Option<string>("--date") { Description = "Date of the run (YYYY-MM-DD), kept beside the site", HelpName = "DATE", DefaultValueFactory = _ => "" };
+        var revision = new Option<string>("--revision")
+        {
+            Description = "Revision of the definitions, printed on every document",
+            HelpName = "TEXT",
+            DefaultValueFactory = _ => "",
+        };
+        var date = new Option<string>("--date")
+        {
+            Description = "Date of the run (YYYY-MM-DD), kept beside the site",
+            HelpName = "DATE",
+            DefaultValueFactory = _ => "",
+        };
         date.Validators.Add(result =>
         {
-            if (result.Tokens.Count > 0 && !DateOnly.TryParseExact(result.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+            if (
+                result.Tokens.Count > 0
+                && !DateOnly.TryParseExact(
+                    result.Tokens[0].Value,
+                    "yyyy-MM-dd",
+                    CultureInfo.InvariantCulture,
+                    DateTimeStyles.None,
+                    out _
+                )
+            )
             {
                 result.AddError($"`{result.Tokens[0].Value}` is not a date such as 2026-10-02");
             }
         });
-        var command = new Command("publish", "Check the definitions and publish the site.") { to, catalogue, format, revision, date };
-        command.SetAction(parsed => Run(
-            parsed.GetValue(to)!, parsed.GetValue(catalogue)!, parsed.GetValue(format),
-            new(Shared.Version, parsed.GetValue(revision)!, parsed.GetValue(date)!), output, errors));
+        var command = new Command("publish", "Check the definitions and publish the site.")
+        {
+            to,
+            catalogue,
+            format,
+            revision,
+            date,
+        };
+        command.SetAction(parsed =>
+            Run(
+                parsed.GetValue(to)!,
+                parsed.GetValue(catalogue)!,
+                parsed.GetValue(format),
+                new(Shared.Version, parsed.GetValue(revision)!, parsed.GetValue(date)!),
+                output,
+                errors
+            )
+        );
         return command;
     }
 
-    private static int Run(string target, string folder, OutputFormat format, RunFacts facts, TextWriter output, TextWriter errors)
+    private static int Run(
+        string target,
+        string folder,
+        OutputFormat format,
+        RunFacts facts,
+        TextWriter output,
+        TextWriter errors
+    )
     {
         using var cancel = new CancellationTokenSource();
         Console.CancelKeyPress += (_, pressed) =>
@@ -45,7 +90,14 @@ internal static class PublishCommand
 
         var engineered = Pipeline.Check(reading.Sources);
         var site = Pipeline.Build(engineered, facts);
-        Report.Print(site.Diagnostics, reading.Sources, format, CheckCommand.Counts(engineered.Value), "checked", output);
+        Report.Print(
+            site.Diagnostics,
+            reading.Sources,
+            format,
+            CheckCommand.Counts(engineered.Value),
+            "checked",
+            output
+        );
         if (site.HasErrors)
         {
             errors.WriteLine("configurator: nothing was published; an earlier site stays as it was");
@@ -55,7 +107,15 @@ internal static class PublishCommand
         return Write(target, folder, site.Value, format, output, errors, cancel.Token);
     }
 
-    private static int Write(string target, string folder, SiteFiles site, OutputFormat format, TextWriter output, TextWriter errors, CancellationToken cancel)
+    private static int Write(
+        string target,
+        string folder,
+        SiteFiles site,
+        OutputFormat format,
+        TextWriter output,
+        TextWriter errors,
+        CancellationToken cancel
+    )
     {
         var result = SitePublisher.Publish(target, site.Files, folder, cancel);
         foreach (var message in result.Messages)
@@ -71,7 +131,12 @@ internal static class PublishCommand
             case PublishVerdict.Published when format == OutputFormat.Json:
                 return ExitCodes.Fine;
             case PublishVerdict.Published:
-                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"published {site.Files.Count} files to {target}: open {Path.Combine(target, "index.html")}"));
+                output.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"published {site.Files.Count} files to {target}: open {Path.Combine(target, "index.html")}"
+                    )
+                );
                 return ExitCodes.Fine;
             default:
                 return Report.Environment(result.Problem!, errors);

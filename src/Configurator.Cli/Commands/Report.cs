@@ -10,15 +10,22 @@ namespace Configurator.Cli.Commands;
 internal static class Report
 {
     public static void Print(
-        IReadOnlyCollection<Diagnostic> diagnostics, SourceSet sources, OutputFormat format,
-        IEnumerable<KeyValuePair<string, int>> counts, string done, TextWriter output)
+        IReadOnlyCollection<Diagnostic> diagnostics,
+        SourceSet sources,
+        OutputFormat format,
+        IEnumerable<KeyValuePair<string, int>> counts,
+        string done,
+        TextWriter output
+    )
     {
-        output.Write(format switch
-        {
-            OutputFormat.Json => DiagnosticJson.Of(diagnostics, counts),
-            OutputFormat.Github => DiagnosticAnnotations.Of(diagnostics) + Summary(diagnostics, counts, done),
-            _ => DiagnosticText.Of(diagnostics, Texts(sources, diagnostics)) + Summary(diagnostics, counts, done),
-        });
+        output.Write(
+            format switch
+            {
+                OutputFormat.Json => DiagnosticJson.Of(diagnostics, counts),
+                OutputFormat.Github => DiagnosticAnnotations.Of(diagnostics) + Summary(diagnostics, counts, done),
+                _ => DiagnosticText.Of(diagnostics, Texts(sources, diagnostics)) + Summary(diagnostics, counts, done),
+            }
+        );
         output.Flush();
     }
 
@@ -29,20 +36,33 @@ internal static class Report
         return ExitCodes.Environment;
     }
 
-    private static string Summary(IReadOnlyCollection<Diagnostic> diagnostics, IEnumerable<KeyValuePair<string, int>> counts, string done)
+    private static string Summary(
+        IReadOnlyCollection<Diagnostic> diagnostics,
+        IEnumerable<KeyValuePair<string, int>> counts,
+        string done
+    )
     {
-        var things = string.Join(", ", counts.Select(count => string.Create(CultureInfo.InvariantCulture, $"{count.Value} {count.Key}")));
-        var found = diagnostics.GroupBy(diagnostic => diagnostic.Rule.Severity).ToDictionary(group => group.Key, group => group.Count());
+        var things = string.Join(
+            ", ",
+            counts.Select(count => string.Create(CultureInfo.InvariantCulture, $"{count.Value} {count.Key}"))
+        );
+        var found = diagnostics
+            .GroupBy(diagnostic => diagnostic.Rule.Severity)
+            .ToDictionary(group => group.Key, group => group.Count());
         return $"{done} {things}: {Number(found.GetValueOrDefault(Severity.Error), "error")}, {Number(found.GetValueOrDefault(Severity.Warning), "warning")}\n";
     }
 
-    private static string Number(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+    private static string Number(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 
     /// <summary>Texts of the files that something was found in.</summary>
     private static Dictionary<string, SourceText> Texts(SourceSet sources, IEnumerable<Diagnostic> diagnostics)
     {
         var paths = diagnostics.Select(diagnostic => diagnostic.Span.Path).ToHashSet(StringComparer.Ordinal);
-        return sources.Files.Where(file => paths.Contains(file.Path)).Select(SourceText.Decode).OfType<SourceText>()
+        return sources
+            .Files.Where(file => paths.Contains(file.Path))
+            .Select(SourceText.Decode)
+            .OfType<SourceText>()
             .ToDictionary(text => text.Path, StringComparer.Ordinal);
     }
 }

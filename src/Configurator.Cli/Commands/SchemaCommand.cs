@@ -31,10 +31,13 @@ internal static class SchemaCommand
         var catalogue = Shared.Catalogue();
         var command = new Command("schema", "Write JSON Schemas of the definitions, for editors.")
         {
-            target, check, catalogue,
+            target,
+            check,
+            catalogue,
         };
-        command.SetAction(parsed => Run(
-            parsed.GetValue(target), parsed.GetValue(catalogue)!, parsed.GetValue(check), output, errors));
+        command.SetAction(parsed =>
+            Run(parsed.GetValue(target), parsed.GetValue(catalogue)!, parsed.GetValue(check), output, errors)
+        );
         return command;
     }
 
@@ -80,8 +83,12 @@ internal static class SchemaCommand
             return ExitCodes.Findings;
         }
 
-        output.WriteLine(string.Create(
-            CultureInfo.InvariantCulture, $"{files.Length} schemas in {shown} are what this version writes"));
+        output.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{files.Length} schemas in {shown} are what this version writes"
+            )
+        );
         return ExitCodes.Fine;
     }
 

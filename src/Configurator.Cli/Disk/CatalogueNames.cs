@@ -16,12 +16,17 @@ internal static class CatalogueNames
     /// <summary>The name with every rune that is not plain as its number, as in <c>\u{1b}</c>.</summary>
     public static string Escape(string name) => string.Concat(name.EnumerateRunes().Select(Shown));
 
-    private static string Shown(Rune rune) => IsPlain(rune)
-        ? rune.ToString()
-        : string.Create(CultureInfo.InvariantCulture, $"\\u{{{rune.Value:x}}}");
+    private static string Shown(Rune rune) =>
+        IsPlain(rune) ? rune.ToString() : string.Create(CultureInfo.InvariantCulture, $"\\u{{{rune.Value:x}}}");
 
     /// <summary>.NET puts the replacement character for bytes that are not UTF-8.</summary>
-    private static bool IsPlain(Rune rune) => rune != Rune.ReplacementChar && Rune.GetUnicodeCategory(rune) is not
-        (UnicodeCategory.Control or UnicodeCategory.Format
-        or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator);
+    private static bool IsPlain(Rune rune) =>
+        rune != Rune.ReplacementChar
+        && Rune.GetUnicodeCategory(rune)
+            is not (
+                UnicodeCategory.Control
+                or UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator
+            );
 }

@@ -71,17 +71,31 @@ internal static class CatalogueReader
         return bytes.AsMemory(0, filled);
     }
 
-    private static bool HasDefinitions(string folder) => CatalogueRules.TopFolders.Any(
-        top => top != CatalogueRules.Templates && FileKinds.Of(Path.Combine(folder, top)) != FileKind.Missing);
+    private static bool HasDefinitions(string folder) =>
+        CatalogueRules.TopFolders.Any(top =>
+            top != CatalogueRules.Templates && FileKinds.Of(Path.Combine(folder, top)) != FileKind.Missing
+        );
 
-    private static CatalogueReading NoFolder(string folder) => CatalogueReading.Failed(
-        new($"there is no folder `{folder}`", "give the folder that holds `machines` and `options`"));
+    private static CatalogueReading NoFolder(string folder) =>
+        CatalogueReading.Failed(
+            new($"there is no folder `{folder}`", "give the folder that holds `machines` and `options`")
+        );
 
-    private static CatalogueReading NoDefinitions(string folder, CatalogueWalk walk) => CatalogueReading.Failed(new(
-        $"`{folder}` has neither a folder `machines` nor a folder `options`",
-        walk.Misnamed is { } misnamed ? $"in `{misnamed.Path}`: {misnamed.Fix}" : "give the folder that holds them"));
+    private static CatalogueReading NoDefinitions(string folder, CatalogueWalk walk) =>
+        CatalogueReading.Failed(
+            new(
+                $"`{folder}` has neither a folder `machines` nor a folder `options`",
+                walk.Misnamed is { } misnamed
+                    ? $"in `{misnamed.Path}`: {misnamed.Fix}"
+                    : "give the folder that holds them"
+            )
+        );
 
-    private static CatalogueReading Beyond(string folder, FormattableString excess) => CatalogueReading.Failed(new(
-        $"the catalogue `{folder}` {excess.ToString(CultureInfo.InvariantCulture)}",
-        "keep only definitions, notes and templates there"));
+    private static CatalogueReading Beyond(string folder, FormattableString excess) =>
+        CatalogueReading.Failed(
+            new(
+                $"the catalogue `{folder}` {excess.ToString(CultureInfo.InvariantCulture)}",
+                "keep only definitions, notes and templates there"
+            )
+        );
 }

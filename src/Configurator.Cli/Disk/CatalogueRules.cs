@@ -26,15 +26,19 @@ internal static class CatalogueRules
     public static RefusedFile IsNoFolder(string path) =>
         new(path, $"`{path}` must be a folder", "rename the file and make a folder of that name");
 
-    public static RefusedFile IsTooDeep(string path) => new(
-        path,
-        string.Create(CultureInfo.InvariantCulture, $"folders are nested more than {DepthMax} deep here"),
-        "move what it holds further up");
+    public static RefusedFile IsTooDeep(string path) =>
+        new(
+            path,
+            string.Create(CultureInfo.InvariantCulture, $"folders are nested more than {DepthMax} deep here"),
+            "move what it holds further up"
+        );
 
-    public static RefusedFile HasOddName(string path) => new(
-        path,
-        "the name has characters that cannot be seen or is not UTF-8",
-        "rename it with lower-case letters, digits and hyphens");
+    public static RefusedFile HasOddName(string path) =>
+        new(
+            path,
+            "the name has characters that cannot be seen or is not UTF-8",
+            "rename it with lower-case letters, digits and hyphens"
+        );
 
     public static RefusedFile HasWrongCase(string path, string right) =>
         new(path, $"only `{right}` is read, in lower case", $"rename it to `{right}`");
@@ -66,12 +70,14 @@ internal static class CatalogueRules
             : new(
                 path,
                 $"only files that end in `{meant}` are read",
-                $"rename it to `{Path.GetFileNameWithoutExtension(path)}{meant}`");
+                $"rename it to `{Path.GetFileNameWithoutExtension(path)}{meant}`"
+            );
     }
 
-    private static RefusedFile? Stray(string path) => DefinitionEndings.Contains(Path.GetExtension(path))
-        ? null
-        : new(path, "nothing reads this file: it is neither `.yaml` nor `.md`", "move it out of the catalogue");
+    private static RefusedFile? Stray(string path) =>
+        DefinitionEndings.Contains(Path.GetExtension(path))
+            ? null
+            : new(path, "nothing reads this file: it is neither `.yaml` nor `.md`", "move it out of the catalogue");
 
     private static RefusedFile? TooLarge(CatalogueFile file)
     {
@@ -81,6 +87,7 @@ internal static class CatalogueRules
             : new(
                 file.Path,
                 string.Create(CultureInfo.InvariantCulture, $"the file has {file.Bytes} bytes; {most} is the limit"),
-                "split it, or move it out of the catalogue");
+                "split it, or move it out of the catalogue"
+            );
     }
 }

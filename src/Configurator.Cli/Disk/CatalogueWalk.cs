@@ -35,8 +35,9 @@ internal sealed class CatalogueWalk
 
     private void Top(FileSystemInfo entry)
     {
-        var right = CatalogueRules.TopFolders.FirstOrDefault(
-            top => string.Equals(top, entry.Name, StringComparison.OrdinalIgnoreCase));
+        var right = CatalogueRules.TopFolders.FirstOrDefault(top =>
+            string.Equals(top, entry.Name, StringComparison.OrdinalIgnoreCase)
+        );
         if (right is null)
         {
             return;
@@ -133,7 +134,8 @@ internal sealed class CatalogueWalk
     {
         List<FileSystemInfo> entries =
         [
-            .. new DirectoryInfo(fullPath).EnumerateFileSystemInfos()
+            .. new DirectoryInfo(fullPath)
+                .EnumerateFileSystemInfos()
                 .Where(entry => !CatalogueNames.IsIgnored(entry.Name))
                 .Take(Math.Max(0, _entriesLeft + 1)),
         ];

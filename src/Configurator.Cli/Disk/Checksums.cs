@@ -15,8 +15,8 @@ internal sealed record Checksums(ImmutableSortedDictionary<string, string> ByPat
     private const int BytesMax = 64 << 20;
     private const string Gap = "  ";
 
-    public static Checksums Of(IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> files) => new(
-        files.ToImmutableSortedDictionary(file => file.Key, file => Hex(file.Value.Span), StringComparer.Ordinal));
+    public static Checksums Of(IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> files) =>
+        new(files.ToImmutableSortedDictionary(file => file.Key, file => Hex(file.Value.Span), StringComparer.Ordinal));
 
     /// <summary>The list a folder carries; null where there is none, or none that we wrote.</summary>
     public static Checksums? In(string folder)

@@ -11,12 +11,13 @@ internal sealed record DiskProblem(string Why, string Fix)
     public static bool Caused(Exception failure) => failure is IOException or UnauthorizedAccessException;
 
     /// <summary>The numbers are those of Linux and, for a full disk, of Windows.</summary>
-    private static string FixOf(Exception failure) => failure switch
-    {
-        UnauthorizedAccessException => "give the account that runs this the right to that path, or choose another",
-        { HResult: 28 or 122 or unchecked((int)0x80070070) } => "free some space on that disk, or choose another",
-        { HResult: 30 } => "make that disk writable, or choose another",
-        PathTooLongException => "choose a shorter path",
-        _ => "put right what the message says and run the command again",
-    };
+    private static string FixOf(Exception failure) =>
+        failure switch
+        {
+            UnauthorizedAccessException => "give the account that runs this the right to that path, or choose another",
+            { HResult: 28 or 122 or unchecked((int)0x80070070) } => "free some space on that disk, or choose another",
+            { HResult: 30 } => "make that disk writable, or choose another",
+            PathTooLongException => "choose a shorter path",
+            _ => "put right what the message says and run the command again",
+        };
 }

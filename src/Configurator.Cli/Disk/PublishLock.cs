@@ -79,7 +79,9 @@ internal sealed class PublishLock : IDisposable
     {
         var left = Name(Text(file.SafeFileHandle));
         var holder = string.Create(
-            CultureInfo.InvariantCulture, $"{Opening}process {Environment.ProcessId} on {Environment.MachineName}\n");
+            CultureInfo.InvariantCulture,
+            $"{Opening}process {Environment.ProcessId} on {Environment.MachineName}\n"
+        );
         file.SetLength(0);
         DiskWrite.All(file.SafeFileHandle, Encoding.UTF8.GetBytes(holder), path);
         return left;
@@ -112,9 +114,10 @@ internal sealed class PublishLock : IDisposable
         return file is not null && Name(Text(file)) is { } name ? name : "a process that gives no name";
     }
 
-    private static string? Name(string text) => text.StartsWith(Opening, StringComparison.Ordinal)
-        ? CatalogueNames.Escape(text[Opening.Length..].TrimEnd('\n'))
-        : null;
+    private static string? Name(string text) =>
+        text.StartsWith(Opening, StringComparison.Ordinal)
+            ? CatalogueNames.Escape(text[Opening.Length..].TrimEnd('\n'))
+            : null;
 
     private static string Text(SafeFileHandle file)
     {

@@ -6,7 +6,8 @@ internal sealed class PublishRun(
     IReadOnlyDictionary<string, ReadOnlyMemory<byte>> files,
     bool mayExchange,
     Action<string> step,
-    CancellationToken cancel)
+    CancellationToken cancel
+)
 {
     /// <summary>What was put right so far; kept here so that it is told however the run ends.</summary>
     public List<string> Messages { get; } = [];

@@ -16,7 +16,15 @@ internal static class PublishSteps
 
     public static IReadOnlyList<string> All { get; } =
     [
-        Locked, SitePutBack, Recovered, StagingMade, FileWritten, ChecksumsWritten,
-        Verified, MovedAside, Swapped, OldRemoved,
+        Locked,
+        SitePutBack,
+        Recovered,
+        StagingMade,
+        FileWritten,
+        ChecksumsWritten,
+        Verified,
+        MovedAside,
+        Swapped,
+        OldRemoved,
     ];
 }

@@ -6,8 +6,7 @@ namespace Configurator.Cli.Disk;
 internal static class PublishTarget
 {
     private const int NamesShown = 5;
-    private static readonly string[] CatalogueParts =
-        [.. CatalogueRules.TopFolders, "src", "tests", ".github", ".git"];
+    private static readonly string[] CatalogueParts = [.. CatalogueRules.TopFolders, "src", "tests", ".github", ".git"];
 
     /// <summary>What speaks against the place itself: it holds or lies in what must stay, or is no folder.</summary>
     public static DiskProblem? JudgePlace(PublishPlace place, string catalogue)
@@ -15,9 +14,12 @@ internal static class PublishTarget
         var target = RealPath.Of(place.Target);
         var catalogueRoot = RealPath.Of(catalogue);
         var home = Environment.GetFolderPath(
-            Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify);
-        var part = CatalogueParts.FirstOrDefault(
-            name => RealPath.IsWithin(target, RealPath.Of(Path.Combine(catalogueRoot, name))));
+            Environment.SpecialFolder.UserProfile,
+            Environment.SpecialFolderOption.DoNotVerify
+        );
+        var part = CatalogueParts.FirstOrDefault(name =>
+            RealPath.IsWithin(target, RealPath.Of(Path.Combine(catalogueRoot, name)))
+        );
         return part is not null ? Unfit(place, $"lies in the catalogue's `{part}`")
             : RealPath.IsWithin(catalogueRoot, target) ? Unfit(place, "holds the catalogue")
             : home.Length > 0 && RealPath.IsWithin(RealPath.Of(home), target) ? Unfit(place, "holds the home folder")
@@ -32,12 +34,13 @@ internal static class PublishTarget
     public static DiskProblem? JudgeContent(PublishPlace place) =>
         FileKinds.Of(place.Target) == FileKind.Folder ? JudgeFolder(place.Target) : JudgeKind(place);
 
-    private static DiskProblem? JudgeKind(PublishPlace place) => FileKinds.Of(place.Target) switch
-    {
-        FileKind.Missing or FileKind.Folder => null,
-        FileKind.Link => Unfit(place, "is a link, and the site replaces what lies there"),
-        _ => Unfit(place, "is not a folder"),
-    };
+    private static DiskProblem? JudgeKind(PublishPlace place) =>
+        FileKinds.Of(place.Target) switch
+        {
+            FileKind.Missing or FileKind.Folder => null,
+            FileKind.Link => Unfit(place, "is a link, and the site replaces what lies there"),
+            _ => Unfit(place, "is not a folder"),
+        };
 
     private static DiskProblem? JudgeFolder(string folder)
     {
@@ -49,7 +52,8 @@ internal static class PublishTarget
                 isOurs
                     ? $"`{folder}` holds what no publish put there: {List(foreign)}"
                     : $"`{folder}` is not a site that publish wrote, and it is not empty: it holds {List(foreign)}",
-                "move that elsewhere, or choose a new or empty folder");
+                "move that elsewhere, or choose a new or empty folder"
+            );
     }
 
     private static string List(IReadOnlyList<string> names)

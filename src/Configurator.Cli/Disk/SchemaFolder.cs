@@ -15,7 +15,8 @@ internal sealed class SchemaFolder(string folder)
             return new($"`{folder}` is not a folder", "choose a new folder, or remove what lies there");
         }
 
-        return files.Select(PathOf)
+        return files
+            .Select(PathOf)
             .Where(path => FileKinds.Of(path) is not (FileKind.Regular or FileKind.Missing))
             .Select(path => new DiskProblem($"`{path}` is not a file", "remove it and run the command again"))
             .FirstOrDefault();

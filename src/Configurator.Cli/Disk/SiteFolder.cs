@@ -10,9 +10,8 @@ internal static class SiteFolder
         [.. Directory.EnumerateFileSystemEntries(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal)!];
 
     /// <summary>Whether a publish of ours once wrote it, whatever has been added since.</summary>
-    public static bool IsOurs(string folder) => Checksums.In(folder) is { } sums
-        && sums.ByPath.ContainsKey(SiteMarker.FileName)
-        && SiteMarker.Marks(folder);
+    public static bool IsOurs(string folder) =>
+        Checksums.In(folder) is { } sums && sums.ByPath.ContainsKey(SiteMarker.FileName) && SiteMarker.Marks(folder);
 
     /// <summary>What lies there besides the regular files its checksums list, in ordinal order.</summary>
     public static IReadOnlyList<string> Foreign(string folder)
@@ -21,8 +20,10 @@ internal static class SiteFolder
         return
         [
             .. Entries(folder)
-                .Where(path => path != Checksums.FileName && listed?.ContainsKey(path) != true
-                    || FileKinds.Of(Path.Combine(folder, path)) != FileKind.Regular)
+                .Where(path =>
+                    path != Checksums.FileName && listed?.ContainsKey(path) != true
+                    || FileKinds.Of(Path.Combine(folder, path)) != FileKind.Regular
+                )
                 .Order(StringComparer.Ordinal),
         ];
     }
@@ -38,20 +39,22 @@ internal static class SiteFolder
     }
 
     /// <summary>Relative paths of all that is not a folder. A link counts as a file and is never followed.</summary>
-    private static FileSystemEnumerable<string> Entries(string folder) => new(
-        folder,
-        (ref FileSystemEntry entry) =>
-            Path.GetRelativePath(folder, entry.ToFullPath()).Replace(Path.DirectorySeparatorChar, '/'),
-        new EnumerationOptions
+    private static FileSystemEnumerable<string> Entries(string folder) =>
+        new(
+            folder,
+            (ref FileSystemEntry entry) =>
+                Path.GetRelativePath(folder, entry.ToFullPath()).Replace(Path.DirectorySeparatorChar, '/'),
+            new EnumerationOptions
+            {
+                RecurseSubdirectories = true,
+                AttributesToSkip = FileAttributes.None,
+                IgnoreInaccessible = false,
+            }
+        )
         {
-            RecurseSubdirectories = true,
-            AttributesToSkip = FileAttributes.None,
-            IgnoreInaccessible = false,
-        })
-    {
-        ShouldIncludePredicate = (ref FileSystemEntry entry) => !IsFolder(ref entry),
-        ShouldRecursePredicate = (ref FileSystemEntry entry) => IsFolder(ref entry),
-    };
+            ShouldIncludePredicate = (ref FileSystemEntry entry) => !IsFolder(ref entry),
+            ShouldRecursePredicate = (ref FileSystemEntry entry) => IsFolder(ref entry),
+        };
 
     private static bool IsFolder(ref FileSystemEntry entry) =>
         entry.IsDirectory && !entry.Attributes.HasFlag(FileAttributes.ReparsePoint);

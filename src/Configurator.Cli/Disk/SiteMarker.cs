@@ -16,9 +16,14 @@ internal static class SiteMarker
         var reader = new Utf8JsonReader(buildInfo);
         try
         {
-            return reader.Read() && reader.TokenType == JsonTokenType.StartObject
-                && reader.Read() && reader.TokenType == JsonTokenType.PropertyName && reader.ValueTextEquals("tool")
-                && reader.Read() && reader.TokenType == JsonTokenType.String && reader.ValueTextEquals("configurator");
+            return reader.Read()
+                && reader.TokenType == JsonTokenType.StartObject
+                && reader.Read()
+                && reader.TokenType == JsonTokenType.PropertyName
+                && reader.ValueTextEquals("tool")
+                && reader.Read()
+                && reader.TokenType == JsonTokenType.String
+                && reader.ValueTextEquals("configurator");
         }
         catch (JsonException)
         {

@@ -5,8 +5,9 @@ namespace Configurator.Cli.Disk;
 /// <summary>Which names a file of the site may have: such as work on every disk and in every address.</summary>
 internal static class SiteNames
 {
-    private static readonly SearchValues<char> Allowed =
-        SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789._/-");
+    private static readonly SearchValues<char> Allowed = SearchValues.Create(
+        "abcdefghijklmnopqrstuvwxyz0123456789._/-"
+    );
 
     /// <summary>No name that is hidden, empty in parts, or leads out of the folder.</summary>
     public static bool IsFit(string path) =>
@@ -23,6 +24,7 @@ internal static class SiteNames
             ? null
             : new(
                 $"`{CatalogueNames.Escape(unfit)}` is not a name that can be published",
-                "use lower-case letters, digits, hyphens, underscores and dots, a letter or digit first");
+                "use lower-case letters, digits, hyphens, underscores and dots, a letter or digit first"
+            );
     }
 }

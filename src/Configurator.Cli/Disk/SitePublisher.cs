@@ -15,8 +15,8 @@ internal static class SitePublisher
         string target,
         IReadOnlyDictionary<string, ReadOnlyMemory<byte>> files,
         string catalogue,
-        CancellationToken cancel = default) =>
-        Publish(target, files, catalogue, mayExchange: true, onStep: null, cancel);
+        CancellationToken cancel = default
+    ) => Publish(target, files, catalogue, mayExchange: true, onStep: null, cancel);
 
     /// <param name="mayExchange">False takes the way of systems that cannot exchange two names.</param>
     /// <param name="onStep">Called at each of the <see cref="PublishSteps"/>.</param>
@@ -26,7 +26,8 @@ internal static class SitePublisher
         string catalogue,
         bool mayExchange,
         Action<string>? onStep,
-        CancellationToken cancel)
+        CancellationToken cancel
+    )
     {
         if (!files.TryGetValue(SiteMarker.FileName, out var buildInfo) || !SiteMarker.IsOurs(buildInfo.Span))
         {

@@ -10,7 +10,8 @@ internal static class Staging
         string folder,
         IReadOnlyDictionary<string, ReadOnlyMemory<byte>> files,
         Action<string> step,
-        CancellationToken cancel)
+        CancellationToken cancel
+    )
     {
         Directory.CreateDirectory(folder);
         step(PublishSteps.StagingMade);
@@ -51,9 +52,10 @@ internal static class Staging
             RandomAccess.FlushToDisk(handle);
         }
 
-        var isKept = path == Checksums.FileName
-            ? File.ReadAllBytes(fullPath).AsSpan().SequenceEqual(sums.ToBytes())
-            : sums.Matches(folder, path);
+        var isKept =
+            path == Checksums.FileName
+                ? File.ReadAllBytes(fullPath).AsSpan().SequenceEqual(sums.ToBytes())
+                : sums.Matches(folder, path);
         if (!isKept)
         {
             throw new IOException($"`{fullPath}` reads back differently from what was written");

@@ -8,14 +8,32 @@ namespace Configurator.Core.Binding;
 internal static class AsBuiltBinder
 {
     public static ImmutableArray<AsBuilt> Bind(
-        IEnumerable<DefinitionFile> files, Names<Machine> machines, Names<Option> options, ICollection<Diagnostic> report) =>
-        Unique.By("as-built record", files.Select(file => Read(file, machines, options, report)).OfType<AsBuilt>(), record => record.Id.Select(id => id.Value), report);
+        IEnumerable<DefinitionFile> files,
+        Names<Machine> machines,
+        Names<Option> options,
+        ICollection<Diagnostic> report
+    ) =>
+        Unique.By(
+            "as-built record",
+            files.Select(file => Read(file, machines, options, report)).OfType<AsBuilt>(),
+            record => record.Id.Select(id => id.Value),
+            report
+        );
 
-    private static AsBuilt? Read(DefinitionFile file, Names<Machine> machines, Names<Option> options, ICollection<Diagnostic> report)
+    private static AsBuilt? Read(
+        DefinitionFile file,
+        Names<Machine> machines,
+        Names<Option> options,
+        ICollection<Diagnostic> report
+    )
     {
         var f = file.Fields;
-        if (f.One<string>("machine") is not { } machineName || machines.Find(machineName, report) is not { } machine
-            || f.Value<Text>("title") is not { } title || f.One<DateOnly>("delivered") is not { } delivered)
+        if (
+            f.One<string>("machine") is not { } machineName
+            || machines.Find(machineName, report) is not { } machine
+            || f.Value<Text>("title") is not { } title
+            || f.One<DateOnly>("delivered") is not { } delivered
+        )
         {
             return null;
         }
@@ -24,6 +42,13 @@ internal static class AsBuiltBinder
         var homes = PortPlanBinder.Read(machine, f, file.Id.Span, report);
         return lines is null
             ? null
-            : new(file.Id.Select(id => new AsBuiltId(id)), machine.Id.Value, title, delivered.Value, lines.On(machine.Id.Value), homes);
+            : new(
+                file.Id.Select(id => new AsBuiltId(id)),
+                machine.Id.Value,
+                title,
+                delivered.Value,
+                lines.On(machine.Id.Value),
+                homes
+            );
     }
 }

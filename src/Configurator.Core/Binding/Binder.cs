@@ -12,7 +12,10 @@ public static class Binder
     public static Outcome<Catalogue> Bind(SyntaxSet syntax)
     {
         var report = new List<Diagnostic>();
-        ImmutableArray<DefinitionFile> files = [.. syntax.Definitions.Select(file => DefinitionFile.Read(file, report)).OfType<DefinitionFile>()];
+        ImmutableArray<DefinitionFile> files =
+        [
+            .. syntax.Definitions.Select(file => DefinitionFile.Read(file, report)).OfType<DefinitionFile>(),
+        ];
         var faulty = FaultyNames.Of(syntax, files);
         var notes = NotesBinder.Read(syntax.Notes, report);
 
@@ -27,7 +30,11 @@ public static class Binder
             SiteBinder.Bind(Of(files, "site")),
             devices.Known.ToImmutableSortedDictionary(entry => new DeviceId(entry.Key), entry => entry.Value),
             options.Known.ToImmutableSortedDictionary(entry => new OptionId(entry.Key), entry => entry.Value),
-            planned.Known.ToImmutableSortedDictionary(entry => new MachineId(entry.Key), entry => WithAbout(entry.Value, syntax)))
+            planned.Known.ToImmutableSortedDictionary(
+                entry => new MachineId(entry.Key),
+                entry => WithAbout(entry.Value, syntax)
+            )
+        )
         {
             Configurations = ConfigurationBinder.Bind(Of(files, "configuration"), planned, options, recipes, report),
             Recipes = [.. recipes.Known.Values],
@@ -35,15 +42,20 @@ public static class Binder
             Templates = syntax.Templates,
             Assets = syntax.Assets,
         };
-        return new(catalogue, [.. report.DistinctBy(diagnostic => (diagnostic.Rule, diagnostic.Message, diagnostic.Span))]);
+        return new(
+            catalogue,
+            [.. report.DistinctBy(diagnostic => (diagnostic.Rule, diagnostic.Message, diagnostic.Span))]
+        );
     }
 
-    private static IEnumerable<DefinitionFile> Of(IEnumerable<DefinitionFile> files, string kind) => files.Where(file => file.Kind.Name == kind);
+    private static IEnumerable<DefinitionFile> Of(IEnumerable<DefinitionFile> files, string kind) =>
+        files.Where(file => file.Kind.Name == kind);
 
-    private static Machine WithAbout(Machine machine, SyntaxSet syntax) => machine with
-    {
-        About = syntax.Notes.FirstOrDefault(note => note.Path == $"machines/{machine.Id.Value}/about.md"),
-    };
+    private static Machine WithAbout(Machine machine, SyntaxSet syntax) =>
+        machine with
+        {
+            About = syntax.Notes.FirstOrDefault(note => note.Path == $"machines/{machine.Id.Value}/about.md"),
+        };
 }
 
 /// <summary>Names that exist as files but could not be read: to mention one is not a second fault.</summary>
@@ -53,11 +65,14 @@ internal sealed record FaultyNames(ImmutableHashSet<(string Kind, string Id)> Na
     {
         var read = files.Select(file => file.Id.Span.Path).ToHashSet(StringComparer.Ordinal);
         ImmutableArray<SyntaxFile> unbound = [.. syntax.Definitions.Where(file => !read.Contains(file.Path))];
-        var byPlace = unbound.Select(file => file.Path).Concat(syntax.Unread)
+        var byPlace = unbound
+            .Select(file => file.Path)
+            .Concat(syntax.Unread)
             .SelectMany(path => Kind.All.Select(kind => (kind.Name, Place: kind.Match(path))))
             .Where(match => match.Place is { IsEmpty: false })
             .Select(match => (match.Name, match.Place!.Value[^1]));
-        var byFirstLine = unbound.Select(file => file.Root.Entries[0])
+        var byFirstLine = unbound
+            .Select(file => file.Root.Entries[0])
             .Where(first => first.Value is ScalarSyntax)
             .Select(first => (first.Key.Text, ((ScalarSyntax)first.Value).Text));
         return new([.. byPlace, .. byFirstLine]);

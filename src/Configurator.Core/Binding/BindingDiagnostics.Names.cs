@@ -22,8 +22,25 @@ internal static partial class BindingDiagnostics
 
     public static ImmutableArray<Rule> All { get; } =
     [
-        UnknownKind, WrongPlace, UnknownName, UnknownKey, MissingKey, WrongForm, MalformedId, TakenName, OtherFile, NoUnit,
-        WrongUnit, UnknownWord, OutOfRange, NotOffered, UnconnectedRoute, UnsuitedDevice, UnknownLanguage, BadNotes, BadSetting,
+        UnknownKind,
+        WrongPlace,
+        UnknownName,
+        UnknownKey,
+        MissingKey,
+        WrongForm,
+        MalformedId,
+        TakenName,
+        OtherFile,
+        NoUnit,
+        WrongUnit,
+        UnknownWord,
+        OutOfRange,
+        NotOffered,
+        UnconnectedRoute,
+        UnsuitedDevice,
+        UnknownLanguage,
+        BadNotes,
+        BadSetting,
         BadQuantity,
     ];
 
@@ -39,41 +56,64 @@ internal static partial class BindingDiagnostics
     }
 
     public static Diagnostic PlaceWrong(string kind, string place, SourceSpan span) =>
-        new(WrongPlace, $"a definition of kind `{kind}` does not belong here", span) { Fix = new($"move the file to `{place}`") };
+        new(WrongPlace, $"a definition of kind `{kind}` does not belong here", span)
+        {
+            Fix = new($"move the file to `{place}`"),
+        };
 
     public static Diagnostic IdNotFileName(Located<string> id, string expected, string fileOrFolder) =>
         new(OtherFile, $"the id `{id.Value}` differs from the name `{expected}` of its {fileOrFolder}", id.Span)
-        { Fix = new($"replace it with `{expected}`, or rename", id.Span, expected) };
+        {
+            Fix = new($"replace it with `{expected}`, or rename", id.Span, expected),
+        };
 
     public static Diagnostic NotFound(string noun, Located<string> name, IEnumerable<string> known)
     {
         var nearest = Nearest.To(name.Value, known);
         return new(UnknownName, $"there is no {noun} `{name.Value}`", name.Span)
-        { Fix = nearest is null ? new($"define it, or name another {noun}") : new($"replace it with `{nearest}`", name.Span, nearest) };
+        {
+            Fix = nearest is null
+                ? new($"define it, or name another {noun}")
+                : new($"replace it with `{nearest}`", name.Span, nearest),
+        };
     }
 
     public static Diagnostic PortNotFound(SourceSpan span, string carrier, int port, IEnumerable<int> ports) =>
         new(UnknownName, FormattableString.Invariant($"there is no port {port} on `{carrier}`"), span)
-        { Fix = new($"use one of its ports {string.Join(", ", ports)}") };
+        {
+            Fix = new($"use one of its ports {string.Join(", ", ports)}"),
+        };
 
     public static Diagnostic Taken(string noun, Located<string> name, SourceSpan first) =>
         new(TakenName, $"the {noun} `{name.Value}` is already taken", name.Span)
-        { Notes = [new("it is taken here", first)], Fix = new("choose another name") };
+        {
+            Notes = [new("it is taken here", first)],
+            Fix = new("choose another name"),
+        };
 
     public static Diagnostic OptionNotOffered(Located<string> option, string machine) =>
         new(NotOffered, $"option `{option.Value}` is not offered on `{machine}`", option.Span)
-        { Fix = new($"add `{machine}` to its `offered-on`, or leave it out here") };
+        {
+            Fix = new($"add `{machine}` to its `offered-on`, or leave it out here"),
+        };
 
     public static Diagnostic NoPath(string what, string from, string to, SourceSpan span) =>
         new(UnconnectedRoute, $"no cable path leads from {what} `{from}` to the control box at node `{to}`", span)
-        { Fix = new("add the missing edge to the route") };
+        {
+            Fix = new("add the missing edge to the route"),
+        };
 
     public static Diagnostic DeviceUnsuited(Located<string> device, string asWhat, string because) =>
         new(UnsuitedDevice, $"device `{device.Value}` cannot be {asWhat}: {because}", device.Span)
-        { Fix = new("name another device, or complete its definition") };
+        {
+            Fix = new("name another device, or complete its definition"),
+        };
 
     public static Diagnostic NotesWithoutOwner(string path, string what) =>
-        new(BadNotes, $"there is no {what} beside these notes", SourceSpan.FileStart(path)) { Fix = new("rename the file after its definition, or delete it") };
+        new(BadNotes, $"there is no {what} beside these notes", SourceSpan.FileStart(path))
+        {
+            Fix = new("rename the file after its definition, or delete it"),
+        };
 
     public static Diagnostic NoteHeadingUnknown(Located<string> heading, IEnumerable<string> known)
     {
@@ -88,10 +128,15 @@ internal static partial class BindingDiagnostics
 
     public static Diagnostic NoteTextWithoutHeading(string path, int line) =>
         new(BadNotes, "text before the first heading appears in no document", new(path, line, 1, 0))
-        { Fix = new("put it under a heading such as `## Sales`") };
+        {
+            Fix = new("put it under a heading such as `## Sales`"),
+        };
 
     public static Diagnostic SettingWrong(Located<string> value, string parameter, string wanted) =>
-        new(BadSetting, $"`{value.Value}` does not fit the parameter `{parameter}`", value.Span) { Fix = new($"write {wanted}") };
+        new(BadSetting, $"`{value.Value}` does not fit the parameter `{parameter}`", value.Span)
+        {
+            Fix = new($"write {wanted}"),
+        };
 
     public static Diagnostic QuantityImpossible(Located<string> option, string why, string fix) =>
         new(BadQuantity, $"option `{option.Value}` {why}", option.Span) { Fix = new(fix) };

@@ -9,26 +9,42 @@ namespace Configurator.Core.Binding;
 /// <summary>Binds the control architecture: box, masters, stock cables.</summary>
 internal sealed class ControlBinder(Names<Station> stations, Names<Device> devices, ICollection<Diagnostic> report)
 {
-    /// <summary>The whole of it, or null where any part has a fault: there is no half an architecture to check against.</summary>
+    /// <summary>The whole of it, or null where any part has a fault: there is no half an architecture to check
+    /// against.</summary>
     public ControlArchitecture? Bind(Fields f)
     {
-        if (f.Value<Fields>("box") is not { } box || f.Value<Fields>("cordsets") is not { } cordsets || f.Value<Fields>("trunk") is not { } trunk
-            || Box(box) is not { } controlBox || Cordsets(cordsets) is not { } choice || Trunk(trunk) is not { } cables)
+        if (
+            f.Value<Fields>("box") is not { } box
+            || f.Value<Fields>("cordsets") is not { } cordsets
+            || f.Value<Fields>("trunk") is not { } trunk
+            || Box(box) is not { } controlBox
+            || Cordsets(cordsets) is not { } choice
+            || Trunk(trunk) is not { } cables
+        )
         {
             return null;
         }
 
-        var masters = Unique.By("master", f.Records("masters").Select(Master).OfType<Master>(), master => master.Name.Select(name => name.Value), report);
-        return masters.Length < f.Records("masters").Length ? null : new(controlBox, masters, choice, cables)
-        {
-            SparePorts = f.Value("spare-ports", 0),
-            Slack = f.Value<Quantity>("slack") is { } slack ? Micrometres.From(slack) : default,
-        };
+        var masters = Unique.By(
+            "master",
+            f.Records("masters").Select(Master).OfType<Master>(),
+            master => master.Name.Select(name => name.Value),
+            report
+        );
+        return masters.Length < f.Records("masters").Length
+            ? null
+            : new(controlBox, masters, choice, cables)
+            {
+                SparePorts = f.Value("spare-ports", 0),
+                Slack = f.Value<Quantity>("slack") is { } slack ? Micrometres.From(slack) : default,
+            };
     }
 
     private ControlBox? Box(Fields f) =>
-        f.One<string>("station") is { } at && stations.Find(at, report) is { } station
-        && f.One<int>("entries") is { } entries && f.One<int>("direct-inputs") is { } inputs
+        f.One<string>("station") is { } at
+        && stations.Find(at, report) is { } station
+        && f.One<int>("entries") is { } entries
+        && f.One<int>("direct-inputs") is { } inputs
             ? new(station, entries.Value, inputs.Value)
             : null;
 
@@ -52,9 +68,18 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
 
     private Master? Master(Fields f)
     {
-        if (f.One<string>("master") is not { } name || f.One<string>("station") is not { } at || stations.Find(at, report) is not { } station
-            || Suited(f.One<string>("device"), "a master", "it is not of kind `io-link-master` with `ports`",
-                device => device is { Kind: DeviceKind.IoLinkMaster, Ports: not null }) is not { } device)
+        if (
+            f.One<string>("master") is not { } name
+            || f.One<string>("station") is not { } at
+            || stations.Find(at, report) is not { } station
+            || Suited(
+                f.One<string>("device"),
+                "a master",
+                "it is not of kind `io-link-master` with `ports`",
+                device => device is { Kind: DeviceKind.IoLinkMaster, Ports: not null }
+            )
+                is not { } device
+        )
         {
             return null;
         }

@@ -30,20 +30,38 @@ internal sealed record DefinitionFile(Kind Kind, Located<string> Id, ImmutableAr
         return Read(kind, place, file, report);
     }
 
-    private static DefinitionFile? Read(Kind kind, ImmutableArray<string> place, SyntaxFile file, ICollection<Diagnostic> report)
+    private static DefinitionFile? Read(
+        Kind kind,
+        ImmutableArray<string> place,
+        SyntaxFile file,
+        ICollection<Diagnostic> report
+    )
     {
-        if (new ShapeReader(report).ReadRecord(file.Root, kind.Shape) is not { } fields || fields.One<string>(kind.Name) is not { } id)
+        if (
+            new ShapeReader(report).ReadRecord(file.Root, kind.Shape) is not { } fields
+            || fields.One<string>(kind.Name) is not { } id
+        )
         {
             return null;
         }
 
         if (!place.IsEmpty && id.Value != place[^1])
         {
-            report.Add(BindingDiagnostics.IdNotFileName(id, place[^1], kind.Place.EndsWith("*.yaml", StringComparison.Ordinal) ? "file" : "folder"));
+            report.Add(
+                BindingDiagnostics.IdNotFileName(
+                    id,
+                    place[^1],
+                    kind.Place.EndsWith("*.yaml", StringComparison.Ordinal) ? "file" : "folder"
+                )
+            );
             return null;
         }
 
-        if (kind.Place.Contains("{machine}", StringComparison.Ordinal) && fields.One<string>("machine") is { } machine && machine.Value != place[0])
+        if (
+            kind.Place.Contains("{machine}", StringComparison.Ordinal)
+            && fields.One<string>("machine") is { } machine
+            && machine.Value != place[0]
+        )
         {
             report.Add(BindingDiagnostics.IdNotFileName(machine, place[0], "folder"));
             return null;

@@ -10,12 +10,21 @@ namespace Configurator.Core.Binding;
 /// <summary>Binds the device library.</summary>
 internal static class DeviceBinder
 {
-    public static Names<Device> Bind(IEnumerable<DefinitionFile> files, NoteLibrary notes, FaultyNames faulty, ICollection<Diagnostic> report)
+    public static Names<Device> Bind(
+        IEnumerable<DefinitionFile> files,
+        NoteLibrary notes,
+        FaultyNames faulty,
+        ICollection<Diagnostic> report
+    )
     {
         var given = Unique.By("device", files, file => file.Id, report);
         var read = given.Select(file => (file.Id, Device: Read(file, notes, report))).ToList();
-        var devices = Names<Device>.Of("device", read.Select(entry => entry.Device).OfType<Device>(), device => device.Id.Value.Value,
-            faulty.Of("device").Concat(read.Where(entry => entry.Device is null).Select(entry => entry.Id.Value)));
+        var devices = Names<Device>.Of(
+            "device",
+            read.Select(entry => entry.Device).OfType<Device>(),
+            device => device.Id.Value.Value,
+            faulty.Of("device").Concat(read.Where(entry => entry.Device is null).Select(entry => entry.Id.Value))
+        );
         foreach (var alternate in given.SelectMany(file => file.Fields.Many<string>("alternates")))
         {
             devices.Find(alternate, report);
@@ -28,8 +37,12 @@ internal static class DeviceBinder
     {
         var f = file.Fields;
         var before = report.Count;
-        if (f.Value<Text>("title") is not { } title || f.One<DeviceKind>("kind") is not { } kind
-            || f.Value<string>("letters") is not { } letters || f.One<ConnectionKind>("connection") is not { } connection)
+        if (
+            f.Value<Text>("title") is not { } title
+            || f.One<DeviceKind>("kind") is not { } kind
+            || f.Value<string>("letters") is not { } letters
+            || f.One<ConnectionKind>("connection") is not { } connection
+        )
         {
             return null;
         }
@@ -60,18 +73,44 @@ internal static class DeviceBinder
             Materials = [.. f.Many<string>("materials").Select(material => material.Value)],
             Alternates = [.. f.Many<string>("alternates").Select(id => new DeviceId(id.Value))],
             Notes = notes.Of($"options/devices/{file.Id.Value}"),
-            IsWhole = report.Count == before && f.AreSound("port-class", "pin-2", "plug", "current", "extra-current", "io-link", "parameters", "ports", "cordset"),
+            IsWhole =
+                report.Count == before
+                && f.AreSound(
+                    "port-class",
+                    "pin-2",
+                    "plug",
+                    "current",
+                    "extra-current",
+                    "io-link",
+                    "parameters",
+                    "ports",
+                    "cordset"
+                ),
         };
     }
 
     /// <summary>What a device must say because of what it is.</summary>
-    private static void CheckDemands(Fields f, DeviceKind kind, ConnectionKind connection, DefinitionFile file, ICollection<Diagnostic> report)
+    private static void CheckDemands(
+        Fields f,
+        DeviceKind kind,
+        ConnectionKind connection,
+        DefinitionFile file,
+        ICollection<Diagnostic> report
+    )
     {
         Demand(connection == ConnectionKind.IoLink, "io-link", "an IO-Link device states its process data and cycle");
-        Demand(connection is ConnectionKind.IoLink or ConnectionKind.Switching, "current", "what it draws from its port is added up");
+        Demand(
+            connection is ConnectionKind.IoLink or ConnectionKind.Switching,
+            "current",
+            "what it draws from its port is added up"
+        );
         Demand(kind is DeviceKind.IoLinkMaster or DeviceKind.Hub, "ports", "a master or hub states its ports");
         Demand(kind is DeviceKind.Cordset, "cordset", "a cordset states its lengths and cores");
-        Demand(f.Value("port-class", PortClass.A) == PortClass.B, "extra-current", "what it draws from the extra supply is added up");
+        Demand(
+            f.Value("port-class", PortClass.A) == PortClass.B,
+            "extra-current",
+            "what it draws from the extra supply is added up"
+        );
 
         void Demand(bool applies, string key, string why)
         {
@@ -83,7 +122,9 @@ internal static class DeviceBinder
     }
 
     private static IoLinkData? ReadIoLink(Fields f) =>
-        f.One<BitRate>("rate") is { } rate && f.One<int>("input-octets") is { } input && f.One<int>("output-octets") is { } output
+        f.One<BitRate>("rate") is { } rate
+        && f.One<int>("input-octets") is { } input
+        && f.One<int>("output-octets") is { } output
         && f.Value<Quantity>("cycle") is { } cycle
             ? new(rate.Value, input.Value, output.Value, cycle)
             : null;
@@ -93,8 +134,18 @@ internal static class DeviceBinder
     private static PortSet ReadPorts(Fields f, ICollection<Diagnostic> report)
     {
         var numbers = PortKeys.SelectMany(key => f.Many<int>(key));
-        Unique.By("port number", numbers, number => number.Select(value => value.ToString(CultureInfo.InvariantCulture)), report);
-        return new(Numbers(f, "class-a"), Numbers(f, "class-b"), Numbers(f, "switching"), f.Value("pin-2", PinTwoOffer.None))
+        Unique.By(
+            "port number",
+            numbers,
+            number => number.Select(value => value.ToString(CultureInfo.InvariantCulture)),
+            report
+        );
+        return new(
+            Numbers(f, "class-a"),
+            Numbers(f, "class-b"),
+            Numbers(f, "switching"),
+            f.Value("pin-2", PinTwoOffer.None)
+        )
         {
             CurrentPerPort = f.Value<Quantity>("current-per-port"),
             CurrentInAll = f.Value<Quantity>("current-in-all"),
@@ -103,11 +154,18 @@ internal static class DeviceBinder
         };
     }
 
-    private static ImmutableArray<int> Numbers(Fields f, string key) => [.. f.Many<int>(key).Select(number => number.Value).Order()];
+    private static ImmutableArray<int> Numbers(Fields f, string key) =>
+        [.. f.Many<int>(key).Select(number => number.Value).Order()];
 
     private static Cordset? ReadCordset(Fields f) =>
-        f.Value<Quantity>("conductor") is { } conductor && f.Value<string>("jacket") is { } jacket && f.Many<Quantity>("lengths") is { IsEmpty: false } lengths
-            ? new([.. lengths.Select(length => length.Value).OrderBy(length => length.InBase)],
-                [.. f.Many<string>("cores").Select(core => core.Value)], conductor, jacket)
+        f.Value<Quantity>("conductor") is { } conductor
+        && f.Value<string>("jacket") is { } jacket
+        && f.Many<Quantity>("lengths") is { IsEmpty: false } lengths
+            ? new(
+                [.. lengths.Select(length => length.Value).OrderBy(length => length.InBase)],
+                [.. f.Many<string>("cores").Select(core => core.Value)],
+                conductor,
+                jacket
+            )
             : null;
 }

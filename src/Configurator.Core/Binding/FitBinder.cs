@@ -11,13 +11,20 @@ namespace Configurator.Core.Binding;
 internal static class FitBinder
 {
     /// <summary>Those whose device is known and whose form is sound.</summary>
-    public static ImmutableArray<Fit> Bind(ImmutableArray<Fields> all, Names<Device> devices, ICollection<Diagnostic> report) =>
-        [.. all.Select(f => Read(f, devices, report)).OfType<Fit>()];
+    public static ImmutableArray<Fit> Bind(
+        ImmutableArray<Fields> all,
+        Names<Device> devices,
+        ICollection<Diagnostic> report
+    ) => [.. all.Select(f => Read(f, devices, report)).OfType<Fit>()];
 
     private static Fit? Read(Fields f, Names<Device> devices, ICollection<Diagnostic> report)
     {
-        if (f.One<string>("fit") is not { } name || f.One<string>("device") is not { } device
-            || Devices(f, device).Select(named => devices.Find(named, report)).ToList().Contains(null) || !f.IsWhole)
+        if (
+            f.One<string>("fit") is not { } name
+            || f.One<string>("device") is not { } device
+            || Devices(f, device).Select(named => devices.Find(named, report)).ToList().Contains(null)
+            || !f.IsWhole
+        )
         {
             return null;
         }
@@ -34,15 +41,22 @@ internal static class FitBinder
             When = f.Value<Condition>("when"),
             Wiring = f.Value("wiring", Wiring.Port),
             Settings = f.Many<string>("settings"),
-            Set = f.Table<string>("set").ToImmutableSortedDictionary(entry => entry.Key.Value, entry => entry.Value, StringComparer.Ordinal),
+            Set = f.Table<string>("set")
+                .ToImmutableSortedDictionary(entry => entry.Key.Value, entry => entry.Value, StringComparer.Ordinal),
             PositionError = f.Value<Quantity>("position-error"),
-            On = f.Table<Fields>("on").ToImmutableSortedDictionary(
-                entry => new MachineId(entry.Key.Value), entry => Difference(entry.Key.Span, entry.Value.Value)),
+            On = f.Table<Fields>("on")
+                .ToImmutableSortedDictionary(
+                    entry => new MachineId(entry.Key.Value),
+                    entry => Difference(entry.Key.Span, entry.Value.Value)
+                ),
         };
     }
 
     private static IEnumerable<Located<string>> Devices(Fields f, Located<string> usual) =>
-        [usual, .. f.Table<Fields>("on").Select(entry => entry.Value.Value.One<string>("device")).OfType<Located<string>>()];
+        [
+            usual,
+            .. f.Table<Fields>("on").Select(entry => entry.Value.Value.One<string>("device")).OfType<Located<string>>(),
+        ];
 
     private static ImmutableArray<Located<StationId>> Stations(Fields f) =>
         [.. f.Many<string>("stations").Select(station => station.Select(id => new StationId(id)))];
@@ -53,7 +67,11 @@ internal static class FitBinder
     /// <summary>Settings name parameters that the device has, and fixed values have their form.</summary>
     private static void CheckParameters(Fields f, Device device, ICollection<Diagnostic> report)
     {
-        var parameters = Names<Parameter>.Of($"parameter of `{device.Id.Value}`", device.Parameters, parameter => parameter.Name.Value);
+        var parameters = Names<Parameter>.Of(
+            $"parameter of `{device.Id.Value}`",
+            device.Parameters,
+            parameter => parameter.Name.Value
+        );
         foreach (var setting in f.Many<string>("settings"))
         {
             parameters.Find(setting, report);

@@ -11,34 +11,64 @@ namespace Configurator.Core.Binding;
 internal static class MachineBinder
 {
     public static Names<Machine> Bind(
-        IEnumerable<DefinitionFile> files, Names<Device> devices, Names<Option> options, FaultyNames faulty, ICollection<Diagnostic> report)
+        IEnumerable<DefinitionFile> files,
+        Names<Device> devices,
+        Names<Option> options,
+        FaultyNames faulty,
+        ICollection<Diagnostic> report
+    )
     {
         var given = Unique.By("machine", files, file => file.Id, report);
         var names = Names<DefinitionFile>.Of("machine", given, file => file.Id.Value, faulty.Of("machine"));
         var judged = options with
         {
-            Known = options.Known.ToImmutableSortedDictionary(entry => entry.Key, entry => OfKnown(entry.Value, names, report), StringComparer.Ordinal),
+            Known = options.Known.ToImmutableSortedDictionary(
+                entry => entry.Key,
+                entry => OfKnown(entry.Value, names, report),
+                StringComparer.Ordinal
+            ),
         };
         var read = given.Select(file => (file.Id, Machine: Read(file, devices, judged, report))).ToList();
-        return Names<Machine>.Of("machine", read.Select(entry => entry.Machine).OfType<Machine>(), machine => machine.Id.Value.Value,
-            faulty.Of("machine").Concat(read.Where(entry => entry.Machine is null).Select(entry => entry.Id.Value)));
+        return Names<Machine>.Of(
+            "machine",
+            read.Select(entry => entry.Machine).OfType<Machine>(),
+            machine => machine.Id.Value.Value,
+            faulty.Of("machine").Concat(read.Where(entry => entry.Machine is null).Select(entry => entry.Id.Value))
+        );
     }
 
-    /// <summary>The option, not whole where it names a machine that does not exist; each of those is reported.</summary>
+    /// <summary>The option, not whole where it names a machine that does not exist; each of those is
+    /// reported.</summary>
     private static Option OfKnown(Option option, Names<DefinitionFile> machines, ICollection<Diagnostic> report) =>
-        Mentions(option).Select(mention => machines.Find(mention, report) is not null || machines.Knows(mention.Value)).ToList().TrueForAll(isKnown => isKnown)
+        Mentions(option)
+            .Select(mention => machines.Find(mention, report) is not null || machines.Knows(mention.Value))
+            .ToList()
+            .TrueForAll(isKnown => isKnown)
             ? option
-            : option with { IsWhole = false };
+            : option with
+            {
+                IsWhole = false,
+            };
 
     /// <summary>Every machine that an option names.</summary>
-    private static IEnumerable<Located<string>> Mentions(Option option) => option.OfferedOn.Select(machine => machine.Select(id => id.Value))
-        .Concat(option.Fits.SelectMany(fit => fit.On).Select(on => new Located<string>(on.Key.Value, on.Value.Span)));
+    private static IEnumerable<Located<string>> Mentions(Option option) =>
+        option
+            .OfferedOn.Select(machine => machine.Select(id => id.Value))
+            .Concat(
+                option.Fits.SelectMany(fit => fit.On).Select(on => new Located<string>(on.Key.Value, on.Value.Span))
+            );
 
-    private static Machine? Read(DefinitionFile file, Names<Device> devices, Names<Option> options, ICollection<Diagnostic> report)
+    private static Machine? Read(
+        DefinitionFile file,
+        Names<Device> devices,
+        Names<Option> options,
+        ICollection<Diagnostic> report
+    )
     {
         var f = file.Fields;
         var id = file.Id.Select(text => new MachineId(text));
-        var offered = options.Known.Values.Where(option => option.OfferedOn.Any(machine => machine.Value == id.Value))
+        var offered = options
+            .Known.Values.Where(option => option.OfferedOn.Any(machine => machine.Value == id.Value))
             .ToImmutableSortedDictionary(option => option.Id.Value, option => option);
         var rules = new RuleBinder(id.Value, offered, options, report);
         var choices = rules.Choices(f);
@@ -47,9 +77,16 @@ internal static class MachineBinder
 
         var layout = ReadLayout(f, report);
         var before = report.Count;
-        var control = f.Value<Fields>("control") is { } fields ? new ControlBinder(layout.Stations, devices, layout.IsWhole ? report : []).Bind(fields) : null;
+        var control = f.Value<Fields>("control") is { } fields
+            ? new ControlBinder(layout.Stations, devices, layout.IsWhole ? report : []).Bind(fields)
+            : null;
         var standard = FitBinder.Bind(f.Records("standard"), devices, report);
-        var machine = new Machine(id, f.Value<Text>("title") ?? Text.Of(id.Value.Value), f.Value<string>("document") ?? "", f.Value<string>("revision") ?? "")
+        var machine = new Machine(
+            id,
+            f.Value<Text>("title") ?? Text.Of(id.Value.Value),
+            f.Value<string>("document") ?? "",
+            f.Value<string>("revision") ?? ""
+        )
         {
             Summary = f.Value<Text>("summary") ?? Text.Empty,
             Formerly = f.Many<string>("formerly"),
@@ -65,29 +102,59 @@ internal static class MachineBinder
             Standard = standard,
             Accepted = AcceptedBinder.Bind(f.Records("accepted")),
             Options = offered,
-            FaultyOptions = options.Faulty.Concat(options.Known.Where(entry => !entry.Value.IsWhole).Select(entry => entry.Key))
-                .Select(name => new OptionId(name)).ToImmutableSortedSet(),
-            IsWhole = layout.IsWhole && control is not null && control.Masters.All(master => master.Device.IsWhole)
-                && standard.Length == f.Records("standard").Length && f.AreSound("control", "standard", "accepted") && report.Count == before,
+            FaultyOptions = options
+                .Faulty.Concat(options.Known.Where(entry => !entry.Value.IsWhole).Select(entry => entry.Key))
+                .Select(name => new OptionId(name))
+                .ToImmutableSortedSet(),
+            IsWhole =
+                layout.IsWhole
+                && control is not null
+                && control.Masters.All(master => master.Device.IsWhole)
+                && standard.Length == f.Records("standard").Length
+                && f.AreSound("control", "standard", "accepted")
+                && report.Count == before,
         };
         var isReached = !machine.IsWhole || StationBinder.AreReached(machine, report);
-        return InstanceBinder.WithInstances(machine with { IsWhole = machine.IsWhole && isReached }, devices, layout.Stations, layout.IsWhole ? report : []);
+        return InstanceBinder.WithInstances(
+            machine with
+            {
+                IsWhole = machine.IsWhole && isReached,
+            },
+            devices,
+            layout.Stations,
+            layout.IsWhole ? report : []
+        );
     }
 
     private static Layout ReadLayout(Fields f, ICollection<Diagnostic> report)
     {
         var before = report.Count;
-        var areas = Unique.By("area", f.Records("areas").Select(ReadArea).OfType<Area>(), area => area.Id.Select(id => id.Value), report);
+        var areas = Unique.By(
+            "area",
+            f.Records("areas").Select(ReadArea).OfType<Area>(),
+            area => area.Id.Select(id => id.Value),
+            report
+        );
         var route = f.Value<Fields>("route") is { } fields ? RouteBinder.Bind(fields, report) : new([], []);
         var isSound = f.AreSound("areas", "route") && report.Count == before;
         var given = f.Records("stations").Select(station => station.Value<string>("station")).OfType<string>();
         var stations = new StationBinder(areas, route, isSound ? report : []).Bind(f.Records("stations"));
-        return new(areas, route, stations with { Faulty = [.. given.Where(name => !stations.Known.ContainsKey(name))] }, isSound && f.AreSound("stations") && report.Count == before);
+        return new(
+            areas,
+            route,
+            stations with
+            {
+                Faulty = [.. given.Where(name => !stations.Known.ContainsKey(name))],
+            },
+            isSound && f.AreSound("stations") && report.Count == before
+        );
     }
 
     private static Area? ReadArea(Fields f) =>
-        f.One<string>("area") is { } id && f.Value<Text>("title") is { } title
-        && f.One<AreaClass>("class") is { } areaClass && f.One<WashMethod>("wash") is { } wash
+        f.One<string>("area") is { } id
+        && f.Value<Text>("title") is { } title
+        && f.One<AreaClass>("class") is { } areaClass
+        && f.One<WashMethod>("wash") is { } wash
             ? new(id.Select(text => new AreaId(text)), title, areaClass.Value, wash.Value)
             : null;
 

@@ -7,12 +7,25 @@ namespace Configurator.Core.Binding;
 /// <summary>The names of one sort that can be meant, and those whose definition is too faulty to use.</summary>
 /// <param name="Noun">What they name, for messages.</param>
 /// <param name="Faulty">Known names without a sound definition: to mention one is no fault of its own.</param>
-internal sealed record Names<T>(string Noun, ImmutableSortedDictionary<string, T> Known, ImmutableHashSet<string> Faulty) where T : class
+internal sealed record Names<T>(
+    string Noun,
+    ImmutableSortedDictionary<string, T> Known,
+    ImmutableHashSet<string> Faulty
+)
+    where T : class
 {
-    public static Names<T> Of(string noun, IEnumerable<T> all, Func<T, string> name, IEnumerable<string>? faulty = null) => new(
-        noun,
-        all.GroupBy(name, StringComparer.Ordinal).ToImmutableSortedDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal),
-        [.. faulty ?? []]);
+    public static Names<T> Of(
+        string noun,
+        IEnumerable<T> all,
+        Func<T, string> name,
+        IEnumerable<string>? faulty = null
+    ) =>
+        new(
+            noun,
+            all.GroupBy(name, StringComparer.Ordinal)
+                .ToImmutableSortedDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal),
+            [.. faulty ?? []]
+        );
 
     /// <summary>What is meant; null, and reported, where there is no such thing.</summary>
     public T? Find(Located<string> name, ICollection<Diagnostic> report)
@@ -44,7 +57,12 @@ internal sealed record Names<T>(string Noun, ImmutableSortedDictionary<string, T
 internal static class Unique
 {
     /// <summary>The first of each name, ignoring case; each further one is reported.</summary>
-    public static ImmutableArray<T> By<T>(string noun, IEnumerable<T> all, Func<T, Located<string>> name, ICollection<Diagnostic> report)
+    public static ImmutableArray<T> By<T>(
+        string noun,
+        IEnumerable<T> all,
+        Func<T, Located<string>> name,
+        ICollection<Diagnostic> report
+    )
     {
         var first = new Dictionary<string, SourceSpan>(StringComparer.OrdinalIgnoreCase);
         var kept = ImmutableArray.CreateBuilder<T>();

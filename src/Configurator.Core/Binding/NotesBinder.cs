@@ -16,10 +16,12 @@ internal sealed record NoteLibrary(ImmutableDictionary<string, NoteSet> ByOwner)
 /// <summary>Splits Markdown notes at their headings, so that each section reaches its document and no other.</summary>
 internal static class NotesBinder
 {
-    private static readonly FrozenDictionary<string, NoteSubject> Subjects =
-        Enum.GetValues<NoteSubject>().ToFrozenDictionary(subject => subject.ToString(), StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, NoteSubject> Subjects = Enum.GetValues<NoteSubject>()
+        .ToFrozenDictionary(subject => subject.ToString(), StringComparer.Ordinal);
 
-    private static readonly FrozenDictionary<string, CleaningStep> Steps = new Dictionary<string, CleaningStep>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, CleaningStep> Steps = new Dictionary<string, CleaningStep>(
+        StringComparer.Ordinal
+    )
     {
         ["Dry clean and secure"] = CleaningStep.DryCleanAndSecure,
         ["Pre-rinse"] = CleaningStep.PreRinse,
@@ -30,18 +32,27 @@ internal static class NotesBinder
         ["Dry and release"] = CleaningStep.DryAndRelease,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    public static NoteLibrary Read(ImmutableArray<SourceText> notes, ICollection<Diagnostic> report) => new(notes
-        .Where(note => note.Path.StartsWith("options/", StringComparison.Ordinal))
-        .GroupBy(note => OwnerOf(note.Path).Owner, StringComparer.Ordinal)
-        .ToImmutableDictionary(
-            group => group.Key,
-            group => new NoteSet([.. group.SelectMany(note => Sections(note, OwnerOf(note.Path).Language, report))]),
-            StringComparer.Ordinal));
+    public static NoteLibrary Read(ImmutableArray<SourceText> notes, ICollection<Diagnostic> report) =>
+        new(
+            notes
+                .Where(note => note.Path.StartsWith("options/", StringComparison.Ordinal))
+                .GroupBy(note => OwnerOf(note.Path).Owner, StringComparer.Ordinal)
+                .ToImmutableDictionary(
+                    group => group.Key,
+                    group => new NoteSet([
+                        .. group.SelectMany(note => Sections(note, OwnerOf(note.Path).Language, report)),
+                    ]),
+                    StringComparer.Ordinal
+                )
+        );
 
     /// <summary>Reports notes that lie beside no definition.</summary>
     public static void CheckOwners(SyntaxSet syntax, ICollection<Diagnostic> report)
     {
-        var definitions = syntax.Definitions.Select(file => file.Path).Concat(syntax.Unread).ToHashSet(StringComparer.Ordinal);
+        var definitions = syntax
+            .Definitions.Select(file => file.Path)
+            .Concat(syntax.Unread)
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var path in syntax.Notes.Select(note => note.Path))
         {
             var owner = OwnerOf(path).Owner;
@@ -100,10 +111,19 @@ internal static class NotesBinder
         return isSubject || isStep;
     }
 
-    private static Section Open(SourceText note, Section before, string heading, int line, ICollection<Diagnostic> report)
+    private static Section Open(
+        SourceText note,
+        Section before,
+        string heading,
+        int line,
+        ICollection<Diagnostic> report
+    )
     {
         var isStep = note.Line(line).StartsWith("###", StringComparison.Ordinal);
-        var place = new Located<string>(heading, new(note.Path, line, note.Line(line).Length - heading.Length + 1, heading.Length));
+        var place = new Located<string>(
+            heading,
+            new(note.Path, line, note.Line(line).Length - heading.Length + 1, heading.Length)
+        );
         if (isStep && Steps.TryGetValue(heading, out var step))
         {
             return new(before.Subject, step, line + 1, []);
@@ -114,11 +134,22 @@ internal static class NotesBinder
             return new(subject, null, line + 1, []);
         }
 
-        report.Add(BindingDiagnostics.NoteHeadingUnknown(place, isStep ? Steps.Keys.Order(StringComparer.Ordinal) : Subjects.Keys.Order(StringComparer.Ordinal)));
+        report.Add(
+            BindingDiagnostics.NoteHeadingUnknown(
+                place,
+                isStep ? Steps.Keys.Order(StringComparer.Ordinal) : Subjects.Keys.Order(StringComparer.Ordinal)
+            )
+        );
         return new(isStep ? before.Subject : null, null, line + 1, []) { IsRefused = true };
     }
 
-    private static void Close(SourceText note, string language, Section section, List<NoteSection> found, ICollection<Diagnostic> report)
+    private static void Close(
+        SourceText note,
+        string language,
+        Section section,
+        List<NoteSection> found,
+        ICollection<Diagnostic> report
+    )
     {
         var first = section.Lines.FindIndex(line => line.Trim().Length > 0);
         if (first < 0 || section.IsRefused)

@@ -11,30 +11,66 @@ namespace Configurator.Core.Binding;
 internal static class OptionBinder
 {
     public static Names<Option> Bind(
-        IEnumerable<DefinitionFile> files, NoteLibrary notes, FaultyNames faulty, Names<Device> devices, ICollection<Diagnostic> report)
+        IEnumerable<DefinitionFile> files,
+        NoteLibrary notes,
+        FaultyNames faulty,
+        Names<Device> devices,
+        ICollection<Diagnostic> report
+    )
     {
         var given = Unique.By("option", files, file => file.Id, report);
         var read = given.Select(file => (file.Id, Option: Read(file, notes, devices, report))).ToList();
-        var options = Names<Option>.Of("option", read.Select(entry => entry.Option).OfType<Option>(), option => option.Id.Value.Value,
-            faulty.Of("option").Concat(read.Where(entry => entry.Option is null).Select(entry => entry.Id.Value)));
-        return options with { Known = options.Known.ToImmutableSortedDictionary(entry => entry.Key, entry => OfKnown(entry.Value, options, report), StringComparer.Ordinal) };
+        var options = Names<Option>.Of(
+            "option",
+            read.Select(entry => entry.Option).OfType<Option>(),
+            option => option.Id.Value.Value,
+            faulty.Of("option").Concat(read.Where(entry => entry.Option is null).Select(entry => entry.Id.Value))
+        );
+        return options with
+        {
+            Known = options.Known.ToImmutableSortedDictionary(
+                entry => entry.Key,
+                entry => OfKnown(entry.Value, options, report),
+                StringComparer.Ordinal
+            ),
+        };
     }
 
     /// <summary>The option without what it says of options that do not exist; each of those is reported.</summary>
     private static Option OfKnown(Option option, Names<Option> options, ICollection<Diagnostic> report)
     {
-        var unknown = Mentions(option).Where(mention => options.Find(mention, report) is null).Select(mention => new OptionId(mention.Value)).ToHashSet();
-        return unknown.Count == 0 ? option : option with
-        {
-            Requires = [.. option.Requires.Where(requirement => !requirement.Condition.Mentions().Any(mention => unknown.Contains(mention.Option)))],
-            NotWith = [.. option.NotWith.Where(link => !unknown.Contains(link.Other.Value))],
-            ComesWith = [.. option.ComesWith.Where(link => !unknown.Contains(link.Other.Value))],
-            Fits = [.. option.Fits.Where(fit => fit.When is null || !fit.When.Mentions().Any(mention => unknown.Contains(mention.Option)))],
-            IsWhole = false,
-        };
+        var unknown = Mentions(option)
+            .Where(mention => options.Find(mention, report) is null)
+            .Select(mention => new OptionId(mention.Value))
+            .ToHashSet();
+        return unknown.Count == 0
+            ? option
+            : option with
+            {
+                Requires =
+                [
+                    .. option.Requires.Where(requirement =>
+                        !requirement.Condition.Mentions().Any(mention => unknown.Contains(mention.Option))
+                    ),
+                ],
+                NotWith = [.. option.NotWith.Where(link => !unknown.Contains(link.Other.Value))],
+                ComesWith = [.. option.ComesWith.Where(link => !unknown.Contains(link.Other.Value))],
+                Fits =
+                [
+                    .. option.Fits.Where(fit =>
+                        fit.When is null || !fit.When.Mentions().Any(mention => unknown.Contains(mention.Option))
+                    ),
+                ],
+                IsWhole = false,
+            };
     }
 
-    private static Option? Read(DefinitionFile file, NoteLibrary notes, Names<Device> devices, ICollection<Diagnostic> report)
+    private static Option? Read(
+        DefinitionFile file,
+        NoteLibrary notes,
+        Names<Device> devices,
+        ICollection<Diagnostic> report
+    )
     {
         var f = file.Fields;
         var before = report.Count;
@@ -73,7 +109,13 @@ internal static class OptionBinder
 
         if (from.Value > to.Value)
         {
-            report.Add(BindingDiagnostics.QuantityImpossible(new(option.Value, to.Span), "can be ordered at most fewer times than at least", "swap `from` and `to`"));
+            report.Add(
+                BindingDiagnostics.QuantityImpossible(
+                    new(option.Value, to.Span),
+                    "can be ordered at most fewer times than at least",
+                    "swap `from` and `to`"
+                )
+            );
             return null;
         }
 
@@ -81,8 +123,10 @@ internal static class OptionBinder
     }
 
     /// <summary>Every option that it names, wherever.</summary>
-    private static IEnumerable<Located<string>> Mentions(Option option) => option.Requires.SelectMany(item => item.Condition.Mentions())
-        .Concat(option.Fits.SelectMany(fit => fit.When?.Mentions() ?? []))
-        .Select(mention => new Located<string>(mention.Option.Value, mention.Span))
-        .Concat(option.NotWith.Concat(option.ComesWith).Select(link => link.Other.Select(id => id.Value)));
+    private static IEnumerable<Located<string>> Mentions(Option option) =>
+        option
+            .Requires.SelectMany(item => item.Condition.Mentions())
+            .Concat(option.Fits.SelectMany(fit => fit.When?.Mentions() ?? []))
+            .Select(mention => new Located<string>(mention.Option.Value, mention.Span))
+            .Concat(option.NotWith.Concat(option.ComesWith).Select(link => link.Other.Select(id => id.Value)));
 }

@@ -11,12 +11,21 @@ namespace Configurator.Core.Binding;
 internal static class ParameterBinder
 {
     public static ImmutableArray<Parameter> Bind(ImmutableArray<Fields> all, ICollection<Diagnostic> report) =>
-        Unique.By("parameter", all.Select(f => Read(f, report)).OfType<Parameter>(), parameter => parameter.Name, report);
+        Unique.By(
+            "parameter",
+            all.Select(f => Read(f, report)).OfType<Parameter>(),
+            parameter => parameter.Name,
+            report
+        );
 
     private static Parameter? Read(Fields f, ICollection<Diagnostic> report)
     {
-        if (f.One<string>("parameter") is not { } name || f.Value<Text>("title") is not { } title
-            || f.One<int>("index") is not { } index || f.One<RawType>("type") is not { } type)
+        if (
+            f.One<string>("parameter") is not { } name
+            || f.Value<Text>("title") is not { } title
+            || f.One<int>("index") is not { } index
+            || f.One<RawType>("type") is not { } type
+        )
         {
             return null;
         }
@@ -34,18 +43,34 @@ internal static class ParameterBinder
         var from = Bound(parameter, f, "from", report);
         var to = Bound(parameter, f, "to", report);
         var step = Bound(parameter, f, "step", report);
-        var units = new[] { from, to, step }.OfType<Number>().Select(number => number.Unit?.Symbol).Distinct(StringComparer.Ordinal).ToList();
+        var units = new[] { from, to, step }
+            .OfType<Number>()
+            .Select(number => number.Unit?.Symbol)
+            .Distinct(StringComparer.Ordinal)
+            .ToList();
         if (from is null || to is null || units.Count > 1)
         {
             if (f.AreSound("from", "to", "step", "words") && report.Count == before)
             {
-                report.Add(BindingDiagnostics.KeyMissingHere(from is null ? "from" : "to", "a parameter has `words`, or `from`, `to` and `step` in one unit", parameter.Name.Span));
+                report.Add(
+                    BindingDiagnostics.KeyMissingHere(
+                        from is null ? "from" : "to",
+                        "a parameter has `words`, or `from`, `to` and `step` in one unit",
+                        parameter.Name.Span
+                    )
+                );
             }
 
             return parameter;
         }
 
-        return parameter with { Unit = from.Unit, From = from.Value, To = to.Value, Step = step?.Value };
+        return parameter with
+        {
+            Unit = from.Unit,
+            From = from.Value,
+            To = to.Value,
+            Step = step?.Value,
+        };
     }
 
     private static Number? Bound(Parameter parameter, Fields f, string key, ICollection<Diagnostic> report)
@@ -64,22 +89,42 @@ internal static class ParameterBinder
         return number;
     }
 
-    /// <summary>Reads a value for a parameter; null, and reported, where it does not have the parameter's form.</summary>
+    /// <summary>Reads a value for a parameter; null, and reported, where it does not have the parameter's
+    /// form.</summary>
     public static SettingValue? Value(Parameter parameter, Located<string> written, ICollection<Diagnostic> report)
     {
         if (!parameter.Words.IsEmpty)
         {
             return parameter.Words.Any(word => word.Key == written.Value)
                 ? new(written, null, written.Value)
-                : Wrong(parameter, written, "one of " + string.Join(", ", parameter.Words.Select(word => $"`{word.Key}`")), report);
+                : Wrong(
+                    parameter,
+                    written,
+                    "one of " + string.Join(", ", parameter.Words.Select(word => $"`{word.Key}`")),
+                    report
+                );
         }
 
         return Number.Read(written.Value) is { } number && number.Unit?.Dimension == parameter.Unit?.Dimension
-            ? new(written, parameter.Unit is { } unit && number.Quantity is { } quantity ? quantity.In(unit) : number.Value, null)
-            : Wrong(parameter, written, parameter.Unit is null ? "a bare number" : $"a value in `{parameter.Unit}`", report);
+            ? new(
+                written,
+                parameter.Unit is { } unit && number.Quantity is { } quantity ? quantity.In(unit) : number.Value,
+                null
+            )
+            : Wrong(
+                parameter,
+                written,
+                parameter.Unit is null ? "a bare number" : $"a value in `{parameter.Unit}`",
+                report
+            );
     }
 
-    private static SettingValue? Wrong(Parameter parameter, Located<string> written, string wanted, ICollection<Diagnostic> report)
+    private static SettingValue? Wrong(
+        Parameter parameter,
+        Located<string> written,
+        string wanted,
+        ICollection<Diagnostic> report
+    )
     {
         report.Add(BindingDiagnostics.SettingWrong(written, parameter.Name.Value, wanted));
         return null;
@@ -90,7 +135,8 @@ internal static class ParameterBinder
     {
         public static Number? Read(string text) =>
             QuantityReader.Number(text) is { } bare ? new(bare, null, null)
-            : QuantityReader.Read(text).Quantity is { Unit.Symbol: not "AWG" } quantity ? new(quantity.Value, quantity.Unit, quantity)
+            : QuantityReader.Read(text).Quantity is { Unit.Symbol: not "AWG" } quantity
+                ? new(quantity.Value, quantity.Unit, quantity)
             : null;
     }
 }

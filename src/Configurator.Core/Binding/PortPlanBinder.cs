@@ -9,7 +9,12 @@ namespace Configurator.Core.Binding;
 /// <summary>Binds port plans: instances, masters and ports that they name exist.</summary>
 internal static class PortPlanBinder
 {
-    public static Names<Machine> Bind(IEnumerable<DefinitionFile> files, Names<Machine> machines, FaultyNames faulty, ICollection<Diagnostic> report)
+    public static Names<Machine> Bind(
+        IEnumerable<DefinitionFile> files,
+        Names<Machine> machines,
+        FaultyNames faulty,
+        ICollection<Diagnostic> report
+    )
     {
         var unread = faulty.Of("port-plan").ToHashSet(StringComparer.Ordinal);
         var plans = files.ToDictionary(file => file.Id.Value, StringComparer.Ordinal);
@@ -20,21 +25,35 @@ internal static class PortPlanBinder
 
         return machines with
         {
-            Known = machines.Known.ToImmutableSortedDictionary(entry => entry.Key, entry => entry.Value with { Plan = PlanOf(entry.Value) }, StringComparer.Ordinal),
+            Known = machines.Known.ToImmutableSortedDictionary(
+                entry => entry.Key,
+                entry => entry.Value with { Plan = PlanOf(entry.Value) },
+                StringComparer.Ordinal
+            ),
         };
 
-        PortPlan PlanOf(Machine machine) => plans.TryGetValue(machine.Id.Value.Value, out var file)
-            ? Read(machine, file.Fields, file.Id.Span, report)
-            : PortPlan.Empty with { Span = machine.Id.Span, IsWhole = !unread.Contains(machine.Id.Value.Value) };
+        PortPlan PlanOf(Machine machine) =>
+            plans.TryGetValue(machine.Id.Value.Value, out var file)
+                ? Read(machine, file.Fields, file.Id.Span, report)
+                : PortPlan.Empty with
+                {
+                    Span = machine.Id.Span,
+                    IsWhole = !unread.Contains(machine.Id.Value.Value),
+                };
     }
 
-    /// <summary>The homes under the key <c>homes</c>; what names no instance or port of the machine is reported and left out.</summary>
+    /// <summary>The homes under the key <c>homes</c>; what names no instance or port of the machine is reported and
+    /// left out.</summary>
     public static PortPlan Read(Machine machine, Fields fields, SourceSpan span, ICollection<Diagnostic> report)
     {
         var instances = Names<FitInstance>.Of("fit instance", machine.Instances, instance => instance.Key.ToString());
         var homes = ImmutableSortedDictionary.CreateBuilder<InstanceKey, Located<Home>>();
         var isWhole = fields.AreSound("homes");
-        foreach (var (key, written) in fields.Table<string>("homes").Where(line => machine.IsWhole && !IsOfUnknownFit(machine, instances, line.Key)))
+        foreach (
+            var (key, written) in fields
+                .Table<string>("homes")
+                .Where(line => machine.IsWhole && !IsOfUnknownFit(machine, instances, line.Key))
+        )
         {
             if (Find(instances, key, fields, report) is { } instance && ReadHome(machine, written, report) is { } home)
             {
@@ -50,7 +69,12 @@ internal static class PortPlanBinder
     }
 
     /// <summary>Where there is no such instance, one that has no line yet was probably meant.</summary>
-    private static FitInstance? Find(Names<FitInstance> instances, Located<string> key, Fields fields, ICollection<Diagnostic> report)
+    private static FitInstance? Find(
+        Names<FitInstance> instances,
+        Located<string> key,
+        Fields fields,
+        ICollection<Diagnostic> report
+    )
     {
         if (instances.Known.TryGetValue(key.Value, out var found))
         {
@@ -58,7 +82,9 @@ internal static class PortPlanBinder
         }
 
         var given = fields.Table<string>("homes").Select(line => line.Key.Value);
-        report.Add(BindingDiagnostics.NotFound(instances.Noun, key, instances.Known.Keys.Except(given, StringComparer.Ordinal)));
+        report.Add(
+            BindingDiagnostics.NotFound(instances.Noun, key, instances.Known.Keys.Except(given, StringComparer.Ordinal))
+        );
         return null;
     }
 
@@ -73,7 +99,14 @@ internal static class PortPlanBinder
     private static Located<string> MasterIn(Located<string> written, MasterName master)
     {
         var quote = (written.Span.Length - written.Value.Length) / 2;
-        return new(master.Value, written.Span with { Column = written.Span.Column + quote, Length = master.Value.Length });
+        return new(
+            master.Value,
+            written.Span with
+            {
+                Column = written.Span.Column + quote,
+                Length = master.Value.Length,
+            }
+        );
     }
 
     private static Home? ReadHome(Machine machine, Located<string> written, ICollection<Diagnostic> report)
@@ -89,7 +122,13 @@ internal static class PortPlanBinder
         {
             if (machine.FaultyOptions.IsEmpty && !IsFaultyHub(machine, master))
             {
-                report.Add(BindingDiagnostics.NotFound("master or hub", MasterIn(written, master), carriers.Keys.Select(name => name.Value)));
+                report.Add(
+                    BindingDiagnostics.NotFound(
+                        "master or hub",
+                        MasterIn(written, master),
+                        carriers.Keys.Select(name => name.Value)
+                    )
+                );
             }
 
             return null;

@@ -11,7 +11,12 @@ internal static class RouteBinder
 {
     public static Route Bind(Fields f, ICollection<Diagnostic> report)
     {
-        var nodes = Unique.By("node", f.Records("nodes").Select(ReadNode).OfType<PlacedNode>(), node => node.Name, report);
+        var nodes = Unique.By(
+            "node",
+            f.Records("nodes").Select(ReadNode).OfType<PlacedNode>(),
+            node => node.Name,
+            report
+        );
         var names = Names<PlacedNode>.Of("node", nodes, node => node.Name.Value);
         if (!f.AreSound("nodes"))
         {
@@ -23,19 +28,30 @@ internal static class RouteBinder
     }
 
     private static PlacedNode? ReadNode(Fields f) =>
-        f.One<string>("node") is { } name && f.Value<Quantity>("x") is { } x && f.Value<Quantity>("y") is { } y && f.Value<Quantity>("z") is { } z
+        f.One<string>("node") is { } name
+        && f.Value<Quantity>("x") is { } x
+        && f.Value<Quantity>("y") is { } y
+        && f.Value<Quantity>("z") is { } z
             ? new(name, new(new(name.Value), Micrometres.From(x), Micrometres.From(y), Micrometres.From(z)))
             : null;
 
     private static RouteEdge? ReadEdge(Fields f, Names<PlacedNode> nodes, ICollection<Diagnostic> report)
     {
-        if (f.One<string>("from") is not { } from || f.One<string>("to") is not { } to
-            || nodes.Find(from, report) is not { } start || nodes.Find(to, report) is not { } end)
+        if (
+            f.One<string>("from") is not { } from
+            || f.One<string>("to") is not { } to
+            || nodes.Find(from, report) is not { } start
+            || nodes.Find(to, report) is not { } end
+        )
         {
             return null;
         }
 
-        return new(start.Node.Id, end.Node.Id, f.Value<Quantity>("length") is { } length ? Micrometres.From(length) : Straight(start.Node, end.Node));
+        return new(
+            start.Node.Id,
+            end.Node.Id,
+            f.Value<Quantity>("length") is { } length ? Micrometres.From(length) : Straight(start.Node, end.Node)
+        );
     }
 
     /// <summary>The straight line, rounded up to whole micrometres.</summary>

@@ -6,15 +6,30 @@ using Configurator.Core.Sources;
 
 namespace Configurator.Core.Binding;
 
-/// <summary>Binds the choices, rules and limits of a machine; they may name only options offered on it. A faulty one is left out.</summary>
+/// <summary>Binds the choices, rules and limits of a machine; they may name only options offered on it. A faulty one
+/// is left out.</summary>
 internal sealed class RuleBinder(
-    MachineId machine, ImmutableSortedDictionary<OptionId, Option> offered, Names<Option> options, ICollection<Diagnostic> report)
+    MachineId machine,
+    ImmutableSortedDictionary<OptionId, Option> offered,
+    Names<Option> options,
+    ICollection<Diagnostic> report
+)
 {
     public ImmutableArray<Choice> Choices(Fields f) =>
-        Unique.By("choice", f.Records("choices").Select(ReadChoice).OfType<Choice>(), choice => choice.Id.Select(id => id.Value), report);
+        Unique.By(
+            "choice",
+            f.Records("choices").Select(ReadChoice).OfType<Choice>(),
+            choice => choice.Id.Select(id => id.Value),
+            report
+        );
 
     public ImmutableArray<MachineRule> Rules(Fields f) =>
-        Unique.By("rule", f.Records("rules").Select(ReadRule).OfType<MachineRule>(), rule => rule.Id.Select(id => id.Value), report);
+        Unique.By(
+            "rule",
+            f.Records("rules").Select(ReadRule).OfType<MachineRule>(),
+            rule => rule.Id.Select(id => id.Value),
+            report
+        );
 
     public ImmutableArray<CountLimit> Limits(Fields f) =>
         Unique.By("limit", f.Records("limits").Select(ReadLimit).OfType<CountLimit>(), limit => limit.Id, report);
@@ -24,8 +39,17 @@ internal sealed class RuleBinder(
         var of = f.Many<string>("of");
         var when = f.Value<Condition>("when");
         var isSound = f.AreSound("of", "when") & AreOffered(of) & AreOffered(Mentions(when));
-        return isSound && f.One<string>("choice") is { } id && f.Value<Text>("title") is { } title && f.One<Take>("take") is { } take
-            ? new(id.Select(text => new ChoiceId(text)), title, take.Value, [.. of.Select(option => option.Select(text => new OptionId(text)))])
+        return
+            isSound
+            && f.One<string>("choice") is { } id
+            && f.Value<Text>("title") is { } title
+            && f.One<Take>("take") is { } take
+            ? new(
+                id.Select(text => new ChoiceId(text)),
+                title,
+                take.Value,
+                [.. of.Select(option => option.Select(text => new OptionId(text)))]
+            )
             {
                 When = when,
                 Because = f.Value<Text>("because"),
@@ -38,7 +62,9 @@ internal sealed class RuleBinder(
         var when = f.Value<Condition>("when");
         var need = f.Value<Condition>("need");
         var never = f.Value<Condition>("never");
-        var isSound = f.AreSound("when", "need", "never") & AreOffered(Mentions(when).Concat(Mentions(need)).Concat(Mentions(never)));
+        var isSound =
+            f.AreSound("when", "need", "never")
+            & AreOffered(Mentions(when).Concat(Mentions(need)).Concat(Mentions(never)));
         if (!isSound || f.One<string>("rule") is not { } id)
         {
             return null;
@@ -46,20 +72,37 @@ internal sealed class RuleBinder(
 
         if (need is null == never is null)
         {
-            report.Add(need is null
-                ? BindingDiagnostics.KeyMissingHere("need", "a rule has `need` or `never`", id.Span)
-                : BindingDiagnostics.BothGiven("need", "never", id.Span));
+            report.Add(
+                need is null
+                    ? BindingDiagnostics.KeyMissingHere("need", "a rule has `need` or `never`", id.Span)
+                    : BindingDiagnostics.BothGiven("need", "never", id.Span)
+            );
             return null;
         }
 
-        return new(id.Select(text => new RuleId(text)), when, need ?? new NoneOf([never!], never!.Span), f.Value<Text>("because"));
+        return new(
+            id.Select(text => new RuleId(text)),
+            when,
+            need ?? new NoneOf([never!], never!.Span),
+            f.Value<Text>("because")
+        );
     }
 
     private CountLimit? ReadLimit(Fields f)
     {
-        var shares = Unique.By("share of this limit", f.Records("counts").Select(ReadShare).OfType<CountShare>(), share => share.Option.Select(id => id.Value), report);
-        var isSound = f.AreSound("at-most", "counts") & AreOffered(shares.Select(share => share.Option.Select(id => id.Value)));
-        return isSound && f.One<string>("limit") is { } id && f.Value<Text>("title") is { } title && f.One<int>("at-most") is { } most
+        var shares = Unique.By(
+            "share of this limit",
+            f.Records("counts").Select(ReadShare).OfType<CountShare>(),
+            share => share.Option.Select(id => id.Value),
+            report
+        );
+        var isSound =
+            f.AreSound("at-most", "counts") & AreOffered(shares.Select(share => share.Option.Select(id => id.Value)));
+        return
+            isSound
+            && f.One<string>("limit") is { } id
+            && f.Value<Text>("title") is { } title
+            && f.One<int>("at-most") is { } most
             ? new(id, title, most.Value, shares, f.Value<Text>("because"))
             : null;
     }
@@ -71,7 +114,8 @@ internal sealed class RuleBinder(
         condition?.Mentions().Select(mention => new Located<string>(mention.Option.Value, mention.Span)) ?? [];
 
     /// <summary>All of them; each that is not is reported.</summary>
-    private bool AreOffered(IEnumerable<Located<string>> named) => named.Select(IsOffered).ToList().TrueForAll(isOffered => isOffered);
+    private bool AreOffered(IEnumerable<Located<string>> named) =>
+        named.Select(IsOffered).ToList().TrueForAll(isOffered => isOffered);
 
     private bool IsOffered(Located<string> option)
     {

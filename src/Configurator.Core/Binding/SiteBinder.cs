@@ -15,8 +15,11 @@ internal static class SiteBinder
         var languages = f.Many<string>("languages");
         return new(
             f.Value<Text>("title") ?? SiteSettings.Default.Title,
-            languages.IsEmpty ? SiteSettings.Default.Languages : [.. languages.Select(language => language.Value).Distinct(StringComparer.Ordinal)],
+            languages.IsEmpty
+                ? SiteSettings.Default.Languages
+                : [.. languages.Select(language => language.Value).Distinct(StringComparer.Ordinal)],
             f.Value("designations", SiteSettings.Default.Designations),
-            f.Value("units", SiteSettings.Default.Units));
+            f.Value("units", SiteSettings.Default.Units)
+        );
     }
 }

@@ -14,24 +14,37 @@ internal sealed class StationBinder(ImmutableArray<Area> areas, Route route, ICo
 
     public Names<Station> Bind(ImmutableArray<Fields> all)
     {
-        var stations = Unique.By("station", all.Select(Read).OfType<Station>(), station => station.Id.Select(id => id.Value), report);
+        var stations = Unique.By(
+            "station",
+            all.Select(Read).OfType<Station>(),
+            station => station.Id.Select(id => id.Value),
+            report
+        );
         return Names<Station>.Of("station", stations, station => station.Id.Value.Value);
     }
 
     private Station? Read(Fields f)
     {
-        if (f.One<string>("station") is not { } id || f.Value<Text>("title") is not { } title || f.Value<Quantity>("drop") is not { } drop
-            || f.One<string>("area") is not { } areaName || f.One<string>("node") is not { } nodeName)
+        if (
+            f.One<string>("station") is not { } id
+            || f.Value<Text>("title") is not { } title
+            || f.Value<Quantity>("drop") is not { } drop
+            || f.One<string>("area") is not { } areaName
+            || f.One<string>("node") is not { } nodeName
+        )
         {
             return null;
         }
 
         var area = _areas.Find(areaName, report);
         var node = _nodes.Find(nodeName, report);
-        return area is null || node is null ? null : new(id.Select(text => new StationId(text)), title, area, node.Id, Micrometres.From(drop));
+        return area is null || node is null
+            ? null
+            : new(id.Select(text => new StationId(text)), title, area, node.Id, Micrometres.From(drop));
     }
 
-    /// <summary>A cable path leads from every station to the control box; each from which none does is reported.</summary>
+    /// <summary>A cable path leads from every station to the control box; each from which none does is
+    /// reported.</summary>
     public static bool AreReached(Machine machine, ICollection<Diagnostic> report)
     {
         var before = report.Count;

@@ -13,10 +13,11 @@ public sealed record Diagnostic(Rule Rule, string Message, SourceSpan Span)
     public Fix? Fix { get; init; }
 
     /// <summary>By place, then code, then message: the order in which every writer prints.</summary>
-    public static IOrderedEnumerable<Diagnostic> InOrder(IEnumerable<Diagnostic> diagnostics) => diagnostics
-        .OrderBy(diagnostic => diagnostic.Span)
-        .ThenBy(diagnostic => diagnostic.Rule.Code, StringComparer.Ordinal)
-        .ThenBy(diagnostic => diagnostic.Message, StringComparer.Ordinal);
+    public static IOrderedEnumerable<Diagnostic> InOrder(IEnumerable<Diagnostic> diagnostics) =>
+        diagnostics
+            .OrderBy(diagnostic => diagnostic.Span)
+            .ThenBy(diagnostic => diagnostic.Rule.Code, StringComparer.Ordinal)
+            .ThenBy(diagnostic => diagnostic.Message, StringComparer.Ordinal);
 }
 
 /// <summary>A place that has to do with a diagnostic, and why.</summary>

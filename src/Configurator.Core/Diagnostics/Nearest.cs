@@ -5,7 +5,8 @@ public static class Nearest
 {
     private const int NameLengthMax = 64;
 
-    /// <summary>The known name with the fewest edits, if they are few against its length; ties go to ordinal order.</summary>
+    /// <summary>The known name with the fewest edits, if they are few against its length; ties go to ordinal
+    /// order.</summary>
     public static string? To(string name, IEnumerable<string> known)
     {
         if (name.Length > NameLengthMax)
@@ -24,7 +25,8 @@ public static class Nearest
 
     private static int Allowed(int length) => Math.Max(1, length / 3);
 
-    /// <summary>Insertions, deletions, replacements and swaps of neighbours that turn one name into the other.</summary>
+    /// <summary>Insertions, deletions, replacements and swaps of neighbours that turn one name into the
+    /// other.</summary>
     internal static int Edits(string left, string right)
     {
         int[] beforeLast = [];

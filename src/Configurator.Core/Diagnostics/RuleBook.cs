@@ -12,13 +12,23 @@ namespace Configurator.Core.Diagnostics;
 public static class RuleBook
 {
     public static ImmutableArray<Rule> Rules { get; } =
-        [.. LoadingDiagnostics.All.Concat(BindingDiagnostics.All).Concat(LogicDiagnostics.All).Concat(FindingDiagnostics.All)
-            .OrderBy(rule => rule.Code, StringComparer.Ordinal)];
+    [
+        .. LoadingDiagnostics
+            .All.Concat(BindingDiagnostics.All)
+            .Concat(LogicDiagnostics.All)
+            .Concat(FindingDiagnostics.All)
+            .OrderBy(rule => rule.Code, StringComparer.Ordinal),
+    ];
 
     /// <summary>Codes that have a page, of all stages.</summary>
     public static ImmutableArray<string> Codes { get; } =
-        [.. Assembly.GetManifestResourceNames().Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
-            .Select(name => name[Folder.Length..^".md".Length]).Order(StringComparer.Ordinal)];
+    [
+        .. Assembly
+            .GetManifestResourceNames()
+            .Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
+            .Select(name => name[Folder.Length..^".md".Length])
+            .Order(StringComparer.Ordinal),
+    ];
 
     private const string Folder = "Pages/";
 

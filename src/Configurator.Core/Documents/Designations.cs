@@ -4,7 +4,8 @@ using Configurator.Core.Model;
 namespace Configurator.Core.Documents;
 
 /// <summary>
-/// Names of things on labels and in lists. They come from the fit's name and the device's class, never from counting, so
+/// Names of things on labels and in lists. They come from the fit's name and the device's class, never from counting,
+/// so
 /// that a device is called the same on every machine and for ever.
 /// </summary>
 /// <remarks>
@@ -18,21 +19,31 @@ public sealed record Designations(DesignationStyle Style)
     private const string TerminalGroup = "XG";
 
     /// <summary><c>=MARKEYE-BX1</c>, or <c>MARKEYE-BX1</c> as a flat tag.</summary>
-    public string Of(FitInstance instance) => Product(instance.Key.Fit.Value, instance.Device.Letters, instance.Key.Ordinal);
+    public string Of(FitInstance instance) =>
+        Product(instance.Key.Fit.Value, instance.Device.Letters, instance.Key.Ordinal);
 
     public string Of(Master master) => Product(master.Name.Value.Value, master.Device.Letters, 1);
 
-    public string CableOf(FitInstance instance) => Product(
-        instance.Key.Fit.Value, instance.Device.Kind is DeviceKind.Motor or DeviceKind.Actuator && instance.Device.Connection == ConnectionKind.Wired ? PowerCable : ControlCable,
-        instance.Key.Ordinal);
+    public string CableOf(FitInstance instance) =>
+        Product(
+            instance.Key.Fit.Value,
+            instance.Device.Kind is DeviceKind.Motor or DeviceKind.Actuator
+            && instance.Device.Connection == ConnectionKind.Wired
+                ? PowerCable
+                : ControlCable,
+            instance.Key.Ordinal
+        );
 
-    public string TrunkCableOf(Master master, bool isPower) => Product(master.Name.Value.Value, isPower ? PowerCable : NetworkCable, 1);
+    public string TrunkCableOf(Master master, bool isPower) =>
+        Product(master.Name.Value.Value, isPower ? PowerCable : NetworkCable, 1);
 
     /// <summary>The terminals in the control box where a directly wired fit ends.</summary>
-    public string TerminalsOf(FitInstance instance) => Product(instance.Key.Fit.Value, TerminalGroup, instance.Key.Ordinal);
+    public string TerminalsOf(FitInstance instance) =>
+        Product(instance.Key.Fit.Value, TerminalGroup, instance.Key.Ordinal);
 
     /// <summary><c>+LIDUNWIND</c>, or the bare name as a flat tag.</summary>
-    public string Of(Station station) => (Style == DesignationStyle.Iec81346 ? "+" : "") + Compact(station.Id.Value.Value);
+    public string Of(Station station) =>
+        (Style == DesignationStyle.Iec81346 ? "+" : "") + Compact(station.Id.Value.Value);
 
     /// <summary>A port of a master or hub: <c>=FRONT-KF1:3</c>.</summary>
     public string Port(Machine machine, Home home)
@@ -40,12 +51,19 @@ public sealed record Designations(DesignationStyle Style)
         var carrier = home.Master ?? throw new ArgumentException("a direct home has no port", nameof(home));
         var owner = machine.Control.Find(carrier) is { } master
             ? Of(master)
-            : Of(machine.Instances.First(instance => instance.Key.Fit.Value == carrier.Value && instance.Key.Ordinal == 1));
+            : Of(
+                machine.Instances.First(instance =>
+                    instance.Key.Fit.Value == carrier.Value && instance.Key.Ordinal == 1
+                )
+            );
         return string.Create(CultureInfo.InvariantCulture, $"{owner}:{home.Port}");
     }
 
     private string Product(string name, string letters, int ordinal) =>
-        string.Create(CultureInfo.InvariantCulture, $"{(Style == DesignationStyle.Iec81346 ? "=" : "")}{Compact(name)}-{letters}{ordinal}");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(Style == DesignationStyle.Iec81346 ? "=" : "")}{Compact(name)}-{letters}{ordinal}"
+        );
 
     private static string Compact(string name) => name.Replace("-", "", StringComparison.Ordinal).ToUpperInvariant();
 }

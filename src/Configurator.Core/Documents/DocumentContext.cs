@@ -33,11 +33,14 @@ internal sealed record DocumentContext(EngineeredCatalogue Engineered, SiteWords
 
     public Links On(string path) => new(this, path);
 
-    public DocumentControl Control(PublishedConfiguration published, string suffix) => new(
-        $"{published.Document.Value}-{suffix}", published.Revision,
-        published.Released is null ? Words.Draft : Words.Released,
-        published.Released is { } release ? $"{In(release.By)}, {Print(release.On)}" : "",
-        Definitions.Length > 0 ? Definitions : Words.NotStated);
+    public DocumentControl Control(PublishedConfiguration published, string suffix) =>
+        new(
+            $"{published.Document.Value}-{suffix}",
+            published.Revision,
+            published.Released is null ? Words.Draft : Words.Released,
+            published.Released is { } release ? $"{In(release.By)}, {Print(release.On)}" : "",
+            Definitions.Length > 0 ? Definitions : Words.NotStated
+        );
 }
 
 /// <summary>Links as they stand on one page.</summary>
@@ -49,16 +52,19 @@ internal sealed record Links(DocumentContext Context, string Path)
 
     public Link Machine(Machine machine) => To(PagePaths.Of(machine.Id.Value), Context.In(machine.Title));
 
-    public Link Option(OptionId option) => Context.Catalogue.Options.TryGetValue(option, out var found)
-        ? To(PagePaths.Of(option), Context.In(found.Title))
-        : new(option.Value);
+    public Link Option(OptionId option) =>
+        Context.Catalogue.Options.TryGetValue(option, out var found)
+            ? To(PagePaths.Of(option), Context.In(found.Title))
+            : new(option.Value);
 
     public Link Device(Device device) => To(PagePaths.Of(device.Id.Value), Context.In(device.Title));
 
-    public Link Configuration(PublishedConfiguration published) => To(PagePaths.Of(published), Context.In(published.Title));
+    public Link Configuration(PublishedConfiguration published) =>
+        To(PagePaths.Of(published), Context.In(published.Title));
 
     /// <summary>What brings an instance: an option, or the standard machine.</summary>
-    public Link Source(FitInstance instance) => instance.Option is { } option ? Option(option.Id.Value) : new(Context.Words.Standard);
+    public Link Source(FitInstance instance) =>
+        instance.Option is { } option ? Option(option.Id.Value) : new(Context.Words.Standard);
 
     public ImmutableArray<Link> CrumbsTo(Machine machine) => [Catalogue, Machine(machine)];
 }

@@ -22,9 +22,20 @@ public static class Documenter
             .. engineered.Catalogue.Machines.Values.SelectMany(machine => MachinePages.Compose(context, machine)),
             .. engineered.Catalogue.Options.Values.Select(option => OptionPages.Compose(context, option)),
             .. engineered.Catalogue.Devices.Values.Select(device => DevicePages.Compose(context, device)),
-            .. engineered.Configurations.SelectMany(configuration => ConfigurationPages.Compose(context, configuration)),
+            .. engineered.Configurations.SelectMany(configuration =>
+                ConfigurationPages.Compose(context, configuration)
+            ),
             .. FindingPages.Compose(context),
         ];
-        return new(new(engineered, [.. pages.Select(page => page with { SiteTitle = context.SiteTitle }).OrderBy(page => page.Path, StringComparer.Ordinal)]));
+        return new(
+            new(
+                engineered,
+                [
+                    .. pages
+                        .Select(page => page with { SiteTitle = context.SiteTitle })
+                        .OrderBy(page => page.Path, StringComparer.Ordinal),
+                ]
+            )
+        );
     }
 }

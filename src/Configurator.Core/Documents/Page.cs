@@ -40,7 +40,11 @@ public sealed record Section(string Id, string Title, ImmutableArray<Block> Bloc
 {
     /// <summary>Blocks as they stand under this heading.</summary>
     public ImmutableArray<Block> Blocks { get; } =
-        [.. Blocks.Select(block => block is Table table && table.Caption == Title ? table with { IsCaptionShown = false } : block)];
+    [
+        .. Blocks.Select(block =>
+            block is Table table && table.Caption == Title ? table with { IsCaptionShown = false } : block
+        ),
+    ];
 }
 
 /// <summary>What makes a page a controlled document.</summary>

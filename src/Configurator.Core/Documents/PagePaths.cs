@@ -25,7 +25,8 @@ public static class PagePaths
     public static string Of(PublishedConfiguration configuration, string document = "index") =>
         $"machines/{configuration.Machine}/configurations/{configuration.Id.Value}/{document}.html";
 
-    /// <summary>A link from one file of the site to another, relative, so that the site works from any folder.</summary>
+    /// <summary>A link from one file of the site to another, relative, so that the site works from any
+    /// folder.</summary>
     public static string Relative(string from, string to)
     {
         var start = from.Split('/');

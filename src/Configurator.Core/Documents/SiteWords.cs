@@ -15,9 +15,11 @@ public sealed record SiteWords(string Language)
 
     public string OnThisPage => Say("On this page", "En esta página");
 
-    public string Footer => Say(
-        "Planning figures: verify by measurement at start-up. Local codes and the authority having jurisdiction decide; work on electrical, pneumatic and safety equipment is for licensed and competent persons.",
-        "Valores de planificación: verifíquelos con mediciones en la puesta en marcha. Deciden los códigos locales y la autoridad competente; los trabajos en equipos eléctricos, neumáticos y de seguridad corresponden a personas autorizadas y competentes.");
+    public string Footer =>
+        Say(
+            "Planning figures: verify by measurement at start-up. Local codes and the authority having jurisdiction decide; work on electrical, pneumatic and safety equipment is for licensed and competent persons.",
+            "Valores de planificación: verifíquelos con mediciones en la puesta en marcha. Deciden los códigos locales y la autoridad competente; los trabajos en equipos eléctricos, neumáticos y de seguridad corresponden a personas autorizadas y competentes."
+        );
 
     public string PrintHint => Say("Prints on A4 and Letter", "Se imprime en A4 y Carta");
 
@@ -63,9 +65,11 @@ public sealed record SiteWords(string Language)
 
     public string Summary => Say("What it does", "Qué hace");
 
-    public string CatalogueLead => Say(
-        "Machines with one control architecture each: every option is an addition to it. Every configuration listed here was checked as described on its pages.",
-        "Máquinas con una sola arquitectura de control: cada opción es una adición. Cada configuración de esta lista se comprobó como describen sus páginas.");
+    public string CatalogueLead =>
+        Say(
+            "Machines with one control architecture each: every option is an addition to it. Every configuration listed here was checked as described on its pages.",
+            "Máquinas con una sola arquitectura de control: cada opción es una adición. Cada configuración de esta lista se comprobó como describen sus páginas."
+        );
 
     // Machine.
     public string Lanes => Say("Lanes", "Pistas");
@@ -84,13 +88,16 @@ public sealed record SiteWords(string Language)
 
     public string Layout => Say("Layout along the machine", "Disposición a lo largo de la máquina");
 
-    public string PossibleConfigurations => Say("Configurations that can be ordered", "Configuraciones que se pueden pedir");
+    public string PossibleConfigurations =>
+        Say("Configurations that can be ordered", "Configuraciones que se pueden pedir");
 
     public string RuleHealth => Say("Health of the rules", "Salud de las reglas");
 
-    public string RulesHealthy => Say(
-        "Proved over all orders: every option can be ordered, none is forced on everybody, no rule is idle.",
-        "Demostrado para todos los pedidos: cada opción se puede pedir, ninguna es obligatoria para todos, ninguna regla sobra.");
+    public string RulesHealthy =>
+        Say(
+            "Proved over all orders: every option can be ordered, none is forced on everybody, no rule is idle.",
+            "Demostrado para todos los pedidos: cada opción se puede pedir, ninguna es obligatoria para todos, ninguna regla sobra."
+        );
 
     public string NeverOrderable => Say("can never be ordered", "nunca se puede pedir");
 
@@ -130,9 +137,11 @@ public sealed record SiteWords(string Language)
 
     public string PortPlan => Say("Port plan", "Plan de puertos");
 
-    public string PortPlanLead => Say(
-        "The home port of everything that can be fitted, the same in all orders. Two fits share a port only where they can never be ordered together.",
-        "El puerto fijo de todo lo que se puede montar, igual en todos los pedidos. Dos montajes comparten un puerto solo si nunca pueden pedirse juntos.");
+    public string PortPlanLead =>
+        Say(
+            "The home port of everything that can be fitted, the same in all orders. Two fits share a port only where they can never be ordered together.",
+            "El puerto fijo de todo lo que se puede montar, igual en todos los pedidos. Dos montajes comparten un puerto solo si nunca pueden pedirse juntos."
+        );
 
     public string Extension => Say("extension: fitted only when needed", "extensión: se monta solo si hace falta");
 
@@ -253,7 +262,8 @@ public sealed record SiteWords(string Language)
 
     public string Spare => Say("spare: cap it", "libre: ponga tapa");
 
-    public string SpareReserved => Say("spare: cap it (home of what is not fitted)", "libre: ponga tapa (puerto fijo de lo no montado)");
+    public string SpareReserved =>
+        Say("spare: cap it (home of what is not fitted)", "libre: ponga tapa (puerto fijo de lo no montado)");
 
     public string Master => Say("Master", "Maestro");
 
@@ -263,21 +273,27 @@ public sealed record SiteWords(string Language)
 
     public string PlugList => Say("Plug list", "Lista de conectores");
 
-    public string PlugListLead => Say(
-        "Moulded cables from stock, in the order in which the machine is cabled: trunk first, then port by port.",
-        "Cables moldeados de almacén, en el orden de cableado de la máquina: primero el troncal, luego puerto por puerto.");
+    public string PlugListLead =>
+        Say(
+            "Moulded cables from stock, in the order in which the machine is cabled: trunk first, then port by port.",
+            "Cables moldeados de almacén, en el orden de cableado de la máquina: primero el troncal, luego puerto por puerto."
+        );
 
     public string FieldWired => Say("Ends wired by hand", "Extremos cableados a mano");
 
-    public string FieldWiredLead => Say(
-        "Open ends and terminals only. Core colours are those of the stock cable.",
-        "Solo extremos abiertos y bornes. Los colores son los del cable de almacén.");
+    public string FieldWiredLead =>
+        Say(
+            "Open ends and terminals only. Core colours are those of the stock cable.",
+            "Solo extremos abiertos y bornes. Los colores son los del cable de almacén."
+        );
 
     public string CutCables => Say("Cables cut to length", "Cables cortados a medida");
 
-    public string CutLead => Say(
-        "Cables to terminals of motors, heaters and safety devices. Type and cross-section after the device's data sheet and the local code.",
-        "Cables a bornes de motores, calefactores y dispositivos de seguridad. Tipo y sección según la hoja de datos y el código local.");
+    public string CutLead =>
+        Say(
+            "Cables to terminals of motors, heaters and safety devices. Type and cross-section after the device's data sheet and the local code.",
+            "Cables a bornes de motores, calefactores y dispositivos de seguridad. Tipo y sección según la hoja de datos y el código local."
+        );
 
     public string Cable => Say("Cable", "Cable");
 
@@ -314,9 +330,11 @@ public sealed record SiteWords(string Language)
 
     public string Sanitation => Say("Sanitation notes", "Notas de limpieza");
 
-    public string SanitationLead => Say(
-        "What is fitted on this machine adds the notes below to the plant's own cleaning programme, which governs.",
-        "Lo montado en esta máquina añade las notas siguientes al programa de limpieza de la planta, que es el que rige.");
+    public string SanitationLead =>
+        Say(
+            "What is fitted on this machine adds the notes below to the plant's own cleaning programme, which governs.",
+            "Lo montado en esta máquina añade las notas siguientes al programa de limpieza de la planta, que es el que rige."
+        );
 
     public string BeforeYouStart => Say("Before you start", "Antes de empezar");
 

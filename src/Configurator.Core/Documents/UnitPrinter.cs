@@ -9,17 +9,48 @@ public sealed record UnitPrinter(UnitStyle Style)
 {
     private const int ConvertedDecimals = 2;
 
-    private static readonly FrozenDictionary<string, string> Counterparts = new Dictionary<string, string>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, string> Counterparts = new Dictionary<string, string>(
+        StringComparer.Ordinal
+    )
     {
-        ["mm"] = "in", ["cm"] = "in", ["m"] = "ft", ["bar"] = "psi", ["kPa"] = "psi", ["degC"] = "degF", ["kg"] = "lb", ["l/min"] = "scfm",
-        ["in"] = "mm", ["ft"] = "m", ["psi"] = "bar", ["degF"] = "degC", ["lb"] = "kg", ["scfm"] = "l/min", ["AWG"] = "mm2",
+        ["mm"] = "in",
+        ["cm"] = "in",
+        ["m"] = "ft",
+        ["bar"] = "psi",
+        ["kPa"] = "psi",
+        ["degC"] = "degF",
+        ["kg"] = "lb",
+        ["l/min"] = "scfm",
+        ["in"] = "mm",
+        ["ft"] = "m",
+        ["psi"] = "bar",
+        ["degF"] = "degC",
+        ["lb"] = "kg",
+        ["scfm"] = "l/min",
+        ["AWG"] = "mm2",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    private static readonly FrozenSet<string> UsUnits = new[] { "in", "ft", "psi", "degF", "lb", "scfm", "AWG" }.ToFrozenSet(StringComparer.Ordinal);
-
-    private static readonly FrozenDictionary<string, string> Printed = new Dictionary<string, string>(StringComparer.Ordinal)
+    private static readonly FrozenSet<string> UsUnits = new[]
     {
-        ["degC"] = "°C", ["degF"] = "°F", ["mm2"] = "mm²", ["percent"] = "%", ["1/min"] = "min⁻¹", ["d"] = "days",
+        "in",
+        "ft",
+        "psi",
+        "degF",
+        "lb",
+        "scfm",
+        "AWG",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly FrozenDictionary<string, string> Printed = new Dictionary<string, string>(
+        StringComparer.Ordinal
+    )
+    {
+        ["degC"] = "°C",
+        ["degF"] = "°F",
+        ["mm2"] = "mm²",
+        ["percent"] = "%",
+        ["1/min"] = "min⁻¹",
+        ["d"] = "days",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     public string Of(Quantity? quantity)
@@ -31,12 +62,19 @@ public sealed record UnitPrinter(UnitStyle Style)
 
         var written = Print(quantity.Value.ToString(), quantity.Unit);
         var isUs = UsUnits.Contains(quantity.Unit.Symbol);
-        if (!Counterparts.TryGetValue(quantity.Unit.Symbol, out var symbol) || (Style == UnitStyle.Us && isUs) || (Style == UnitStyle.Metric && !isUs))
+        if (
+            !Counterparts.TryGetValue(quantity.Unit.Symbol, out var symbol)
+            || (Style == UnitStyle.Us && isUs)
+            || (Style == UnitStyle.Metric && !isUs)
+        )
         {
             return written;
         }
 
-        var other = Print(InUnit(quantity, UnitTable.Find(symbol)!).ToString(ConvertedDecimals), UnitTable.Find(symbol)!);
+        var other = Print(
+            InUnit(quantity, UnitTable.Find(symbol)!).ToString(ConvertedDecimals),
+            UnitTable.Find(symbol)!
+        );
         return Style == UnitStyle.Both ? $"{written} ({other})" : other;
     }
 
@@ -44,5 +82,6 @@ public sealed record UnitPrinter(UnitStyle Style)
 
     private static Rational InUnit(Quantity quantity, Unit unit) => (quantity.InBase / unit.Factor) - unit.Offset;
 
-    private static string Print(string value, Unit unit) => unit.Symbol == "AWG" ? $"AWG {value}" : $"{value} {Symbol(unit)}";
+    private static string Print(string value, Unit unit) =>
+        unit.Symbol == "AWG" ? $"AWG {value}" : $"{value} {Symbol(unit)}";
 }

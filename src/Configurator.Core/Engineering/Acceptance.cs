@@ -10,10 +10,16 @@ internal static class Acceptance
     public static ImmutableArray<Finding> Apply(ImmutableArray<Finding> findings, ProvedConfiguration proved) =>
         [.. findings.Select(finding => Apply(finding, RecordsFor(proved)))];
 
-    public static IEnumerable<AcceptedDeviation> RecordsFor(ProvedConfiguration proved) => proved.Published.Accepted.Concat(proved.Machine.Accepted);
+    public static IEnumerable<AcceptedDeviation> RecordsFor(ProvedConfiguration proved) =>
+        proved.Published.Accepted.Concat(proved.Machine.Accepted);
 
     private static Finding Apply(Finding finding, IEnumerable<AcceptedDeviation> records) =>
-        finding is { Verdict: Verdict.Fail, Rule.IsSafety: false } && records.FirstOrDefault(record => record.Finding.Value == finding.Id) is { } accepted
-            ? finding with { Verdict = Verdict.Accepted, Accepted = accepted }
+        finding is { Verdict: Verdict.Fail, Rule.IsSafety: false }
+        && records.FirstOrDefault(record => record.Finding.Value == finding.Id) is { } accepted
+            ? finding with
+            {
+                Verdict = Verdict.Accepted,
+                Accepted = accepted,
+            }
             : finding;
 }

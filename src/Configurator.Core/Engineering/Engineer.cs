@@ -10,7 +10,11 @@ namespace Configurator.Core.Engineering;
 
 /// <summary>Everything computed for one machine built to one configuration.</summary>
 /// <param name="Findings">Passes and failures, by id.</param>
-public sealed record EngineeringReport(FittedMachine Fitted, ImmutableArray<CableRun> Cables, ImmutableArray<Finding> Findings);
+public sealed record EngineeringReport(
+    FittedMachine Fitted,
+    ImmutableArray<CableRun> Cables,
+    ImmutableArray<Finding> Findings
+);
 
 /// <summary>A published configuration with its engineering, accepted deviations applied.</summary>
 public sealed record EngineeredConfiguration(ProvedConfiguration Proved, EngineeringReport Report)
@@ -50,7 +54,14 @@ public static class Engineer
 
     public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved)
     {
-        ImmutableArray<EngineeredConfiguration> configurations = [.. proved.Configurations.Where(configuration => configuration.Machine.IsWhole).AsParallel().AsOrdered().Select(Compute)];
+        ImmutableArray<EngineeredConfiguration> configurations =
+        [
+            .. proved
+                .Configurations.Where(configuration => configuration.Machine.IsWhole)
+                .AsParallel()
+                .AsOrdered()
+                .Select(Compute),
+        ];
         return new(new(proved, configurations), FindingDiagnostics.Of(configurations));
     }
 

@@ -41,14 +41,36 @@ public sealed record Finding(FindingRule Rule, string About, string Statement, V
     public AcceptedDeviation? Accepted { get; init; }
 
     /// <summary>Passes where the value is no larger than the limit.</summary>
-    public static Finding AtMost(FindingRule rule, string about, string statement, Measure value, Measure limit, SourceSpan span) =>
+    public static Finding AtMost(
+        FindingRule rule,
+        string about,
+        string statement,
+        Measure value,
+        Measure limit,
+        SourceSpan span
+    ) =>
         new(rule, about, statement, value.Value <= limit.Value ? Verdict.Pass : Verdict.Fail, span)
-        { Value = value, Limit = limit, Margin = limit - value };
+        {
+            Value = value,
+            Limit = limit,
+            Margin = limit - value,
+        };
 
     /// <summary>Passes where the value is no smaller than the limit.</summary>
-    public static Finding AtLeast(FindingRule rule, string about, string statement, Measure value, Measure limit, SourceSpan span) =>
+    public static Finding AtLeast(
+        FindingRule rule,
+        string about,
+        string statement,
+        Measure value,
+        Measure limit,
+        SourceSpan span
+    ) =>
         new(rule, about, statement, value.Value >= limit.Value ? Verdict.Pass : Verdict.Fail, span)
-        { Value = value, Limit = limit, Margin = value - limit };
+        {
+            Value = value,
+            Limit = limit,
+            Margin = value - limit,
+        };
 
     /// <summary>Passes where something is so.</summary>
     public static Finding That(FindingRule rule, string about, string statement, bool isSo, SourceSpan span) =>

@@ -12,22 +12,36 @@ internal static class FindingDiagnostics
 {
     private const int ConfigurationsNamed = 5;
 
-    private static readonly Rule Useless = new("CFG4901", Severity.Warning, "Accepted deviation without a failed finding");
+    private static readonly Rule Useless = new(
+        "CFG4901",
+        Severity.Warning,
+        "Accepted deviation without a failed finding"
+    );
     private static readonly Rule NotAcceptable = new("CFG4902", Severity.Error, "Safety finding cannot be accepted");
 
-    public static ImmutableArray<FindingRule> Rules { get; } = [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All];
+    public static ImmutableArray<FindingRule> Rules { get; } =
+    [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All];
 
-    public static ImmutableArray<Rule> All { get; } = [.. Rules.Select(rule => rule.Diagnostic), Useless, NotAcceptable];
+    public static ImmutableArray<Rule> All { get; } =
+    [.. Rules.Select(rule => rule.Diagnostic), Useless, NotAcceptable];
 
     public static ImmutableArray<Diagnostic> Of(ImmutableArray<EngineeredConfiguration> configurations) =>
-        [.. Failed(configurations), .. configurations.SelectMany(Acceptances).DistinctBy(diagnostic => diagnostic.Span)];
+        [
+            .. Failed(configurations),
+            .. configurations.SelectMany(Acceptances).DistinctBy(diagnostic => diagnostic.Span),
+        ];
 
-    private static IEnumerable<Diagnostic> Failed(ImmutableArray<EngineeredConfiguration> configurations) => configurations
-        .SelectMany(configuration => configuration.Report.Findings
-            .Where(finding => finding.Verdict == Verdict.Fail && RecordOf(configuration, finding) is null)
-            .Select(finding => (Configuration: configuration, Finding: finding)))
-        .GroupBy(pair => (pair.Configuration.Machine.Id.Value, pair.Finding.Id, pair.Finding.Statement))
-        .Select(group => Of(group.First().Finding, [.. group.Select(pair => pair.Configuration)]));
+    private static IEnumerable<Diagnostic> Failed(ImmutableArray<EngineeredConfiguration> configurations) =>
+        configurations
+            .SelectMany(configuration =>
+                configuration
+                    .Report.Findings.Where(finding =>
+                        finding.Verdict == Verdict.Fail && RecordOf(configuration, finding) is null
+                    )
+                    .Select(finding => (Configuration: configuration, Finding: finding))
+            )
+            .GroupBy(pair => (pair.Configuration.Machine.Id.Value, pair.Finding.Id, pair.Finding.Statement))
+            .Select(group => Of(group.First().Finding, [.. group.Select(pair => pair.Configuration)]));
 
     private static Diagnostic Of(Finding finding, ImmutableArray<EngineeredConfiguration> configurations)
     {
@@ -37,8 +51,21 @@ internal static class FindingDiagnostics
         {
             Notes =
             [
-                .. configurations.Take(ConfigurationsNamed).Select(configuration => new Note($"finding `{finding.Id}` in configuration `{configuration.Published.Id.Value}`", configuration.Published.Id.Span)),
-                .. further > 0 ? [new Note(FormattableString.Invariant($"and in {further} more configurations"), configurations[^1].Published.Id.Span)] : Array.Empty<Note>(),
+                .. configurations
+                    .Take(ConfigurationsNamed)
+                    .Select(configuration => new Note(
+                        $"finding `{finding.Id}` in configuration `{configuration.Published.Id.Value}`",
+                        configuration.Published.Id.Span
+                    )),
+                .. further > 0
+                    ?
+                    [
+                        new Note(
+                            FormattableString.Invariant($"and in {further} more configurations"),
+                            configurations[^1].Published.Id.Span
+                        ),
+                    ]
+                    : Array.Empty<Note>(),
             ],
             Fix = finding.Fix is null ? null : new(finding.Fix),
         };
@@ -56,21 +83,34 @@ internal static class FindingDiagnostics
                     continue;
                 }
 
-                yield return new(Useless, $"`{record.Finding.Value}` is not a failed finding of `{configuration.Published.Id.Value}`", record.Finding.Span)
-                { Fix = new("remove the record, or correct the id") };
+                yield return new(
+                    Useless,
+                    $"`{record.Finding.Value}` is not a failed finding of `{configuration.Published.Id.Value}`",
+                    record.Finding.Span
+                )
+                {
+                    Fix = new("remove the record, or correct the id"),
+                };
             }
             else if (finding.Rule.IsSafety)
             {
-                yield return new(NotAcceptable, $"`{record.Finding.Value}` is a safety finding: {finding.Statement}", record.Finding.Span)
+                yield return new(
+                    NotAcceptable,
+                    $"`{record.Finding.Value}` is a safety finding: {finding.Statement}",
+                    record.Finding.Span
+                )
                 {
                     Notes = [new("it fails here", finding.Span)],
-                    Fix = new($"remove the record and mend what failed{(finding.Fix is null ? "" : $": {finding.Fix}")}"),
+                    Fix = new(
+                        $"remove the record and mend what failed{(finding.Fix is null ? "" : $": {finding.Fix}")}"
+                    ),
                 };
             }
         }
     }
 
-    /// <summary>The record of a configuration that names the finding. One that fails in spite of it is a safety finding and is
+    /// <summary>The record of a configuration that names the finding. One that fails in spite of it is a safety
+    /// finding and is
     /// reported at the record.</summary>
     private static AcceptedDeviation? RecordOf(EngineeredConfiguration configuration, Finding finding) =>
         configuration.Published.Accepted.FirstOrDefault(record => record.Finding.Value == finding.Id);

@@ -43,7 +43,15 @@ internal static class ControlCharacters
     /// <summary>C0 but tab, DEL and C1, line and paragraph separators, a BOM inside, and the bidirectional overrides
     /// and isolates of Unicode UAX #9 (the plain left-to-right and right-to-left marks are text).</summary>
     private static bool IsRefused(char c) =>
-        c is < ' ' and not '\t' or (>= '\u007F' and <= '\u009F')
-        or '\u2028' or '\u2029' or '\uFEFF' or '\uFFFE' or '\uFFFF'
-        or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+        c
+            is < ' '
+                and not '\t'
+                or (>= '\u007F' and <= '\u009F')
+                or '\u2028'
+                or '\u2029'
+                or '\uFEFF'
+                or '\uFFFE'
+                or '\uFFFF'
+                or (>= '\u202A' and <= '\u202E')
+                or (>= '\u2066' and <= '\u2069');
 }

@@ -16,14 +16,21 @@ public static class Loader
             [.. Texts(read, ".md")],
             [.. Texts(read, ".cshtml")],
             [.. read.Where(file => file.Kind == FileKind.Asset).Select(file => file.File)],
-            [.. read.Where(file => file is { Kind: FileKind.Definition, Definition: null }).Select(file => file.File.Path)]);
-        return new(set, [.. sources.Refused.Select(LoadingDiagnostics.IsRefused), .. read.SelectMany(file => file.Diagnostics)]);
+            [
+                .. read.Where(file => file is { Kind: FileKind.Definition, Definition: null })
+                    .Select(file => file.File.Path),
+            ]
+        );
+        return new(
+            set,
+            [.. sources.Refused.Select(LoadingDiagnostics.IsRefused), .. read.SelectMany(file => file.Diagnostics)]
+        );
     }
 
-    private static IEnumerable<SourceText> Texts(IEnumerable<Loaded> read, string ending) => read
-        .Where(file => file.File.Path.EndsWith(ending, StringComparison.Ordinal))
-        .Select(file => file.Text)
-        .OfType<SourceText>();
+    private static IEnumerable<SourceText> Texts(IEnumerable<Loaded> read, string ending) =>
+        read.Where(file => file.File.Path.EndsWith(ending, StringComparison.Ordinal))
+            .Select(file => file.Text)
+            .OfType<SourceText>();
 
     private static Loaded Read(SourceFile file)
     {
@@ -62,7 +69,8 @@ public static class Loader
 
     private static FileKind KindOf(string path) =>
         path.EndsWith(".yaml", StringComparison.Ordinal) ? FileKind.Definition
-        : path.EndsWith(".md", StringComparison.Ordinal) || path.EndsWith(".cshtml", StringComparison.Ordinal) ? FileKind.Text
+        : path.EndsWith(".md", StringComparison.Ordinal) || path.EndsWith(".cshtml", StringComparison.Ordinal)
+            ? FileKind.Text
         : FileKind.Asset;
 
     private enum FileKind

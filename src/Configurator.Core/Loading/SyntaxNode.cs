@@ -31,7 +31,8 @@ public sealed class SequenceSyntax(ImmutableArray<SyntaxNode> items, SourceSpan 
 }
 
 /// <param name="isWhole">No entry was refused and left out.</param>
-public sealed class MappingSyntax(ImmutableArray<EntrySyntax> entries, SourceSpan span, bool isWhole = true) : SyntaxNode(span)
+public sealed class MappingSyntax(ImmutableArray<EntrySyntax> entries, SourceSpan span, bool isWhole = true)
+    : SyntaxNode(span)
 {
     public ImmutableArray<EntrySyntax> Entries { get; } = entries;
 

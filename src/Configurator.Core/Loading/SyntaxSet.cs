@@ -16,4 +16,5 @@ public sealed record SyntaxSet(
     ImmutableArray<SourceText> Notes,
     ImmutableArray<SourceText> Templates,
     ImmutableArray<SourceFile> Assets,
-    ImmutableArray<string> Unread);
+    ImmutableArray<string> Unread
+);

@@ -23,7 +23,8 @@ internal sealed class YamlReader
         _parser = new(new StringReader(source.Text));
     }
 
-    /// <summary>The document's root, or null where nothing sound could be read; and all that is wrong with the file.</summary>
+    /// <summary>The document's root, or null where nothing sound could be read; and all that is wrong with the
+    /// file.</summary>
     public static (MappingSyntax? Root, ImmutableArray<Diagnostic> Diagnostics) Read(SourceText source)
     {
         var reader = new YamlReader(source);
@@ -43,13 +44,20 @@ internal sealed class YamlReader
         }
         catch (YamlException error)
         {
-            _diagnostics.Add(LoadingDiagnostics.CannotRead(Reason(error), TabIndent(error) ?? SpanOf(error.Start, error.End)));
+            _diagnostics.Add(
+                LoadingDiagnostics.CannotRead(Reason(error), TabIndent(error) ?? SpanOf(error.Start, error.End))
+            );
             return null;
         }
         catch (InvalidOperationException)
         {
             // The parser gives up so on some lists and maps that are not closed. What it read last is where it was.
-            _diagnostics.Add(LoadingDiagnostics.CannotRead("the text is no YAML from here on", _parser.Current is { } last ? SpanOf(last) : SourceSpan.FileStart(_source.Path)));
+            _diagnostics.Add(
+                LoadingDiagnostics.CannotRead(
+                    "the text is no YAML from here on",
+                    _parser.Current is { } last ? SpanOf(last) : SourceSpan.FileStart(_source.Path)
+                )
+            );
             return null;
         }
     }
@@ -84,9 +92,11 @@ internal sealed class YamlReader
 
         if (root is not (RefusedSyntax or MappingSyntax { IsWhole: false }))
         {
-            _diagnostics.Add(root is ScalarSyntax { IsEmpty: true }
-                ? LoadingDiagnostics.IsEmpty(_source.Path)
-                : LoadingDiagnostics.IsNotMapping(root.Span));
+            _diagnostics.Add(
+                root is ScalarSyntax { IsEmpty: true }
+                    ? LoadingDiagnostics.IsEmpty(_source.Path)
+                    : LoadingDiagnostics.IsNotMapping(root.Span)
+            );
         }
 
         return null;
@@ -256,8 +266,12 @@ internal sealed class YamlReader
             return null;
         }
 
-        var line = Enumerable.Range((int)error.Start.Line, _source.LineCount).FirstOrDefault(line => _source.Line(line).TrimStart(' ').StartsWith('\t'));
-        return line == 0 ? null : new(_source.Path, line, _source.Line(line).IndexOf('\t', StringComparison.Ordinal) + 1, 1);
+        var line = Enumerable
+            .Range((int)error.Start.Line, _source.LineCount)
+            .FirstOrDefault(line => _source.Line(line).TrimStart(' ').StartsWith('\t'));
+        return line == 0
+            ? null
+            : new(_source.Path, line, _source.Line(line).IndexOf('\t', StringComparison.Ordinal) + 1, 1);
     }
 
     private static string Reason(YamlException error)

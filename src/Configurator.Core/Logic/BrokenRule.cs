@@ -16,7 +16,8 @@ public enum RuleKind
     Limit,
 }
 
-/// <summary>A rule that a configuration breaks: what it says, where it stands, and the options that it concerns.</summary>
+/// <summary>A rule that a configuration breaks: what it says, where it stands, and the options that it
+/// concerns.</summary>
 /// <param name="Statement">What is wrong, naming the options; lower case, no full stop.</param>
 public sealed record BrokenRule(RuleKind Kind, string Statement, Text? Because, SourceSpan Span)
 {

@@ -6,7 +6,8 @@ namespace Configurator.Core.Logic;
 /// <summary>Completes an order by what comes with it.</summary>
 public static class Completion
 {
-    /// <summary>Adds every option that comes with one taken, and with those again. Options not offered are left out.</summary>
+    /// <summary>Adds every option that comes with one taken, and with those again. Options not offered are left
+    /// out.</summary>
     public static Configuration Complete(Machine machine, Order order)
     {
         var taken = order.Picks.Where(pick => machine.Options.ContainsKey(pick.Key)).ToImmutableSortedDictionary();

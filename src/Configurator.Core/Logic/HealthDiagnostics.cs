@@ -25,32 +25,58 @@ internal static class HealthDiagnostics
 
         // What follows from an option that can never be ordered, or always is, is no mistake of its own.
         var isPlain = health.NeverOrderable.IsEmpty && health.AlwaysIncluded.IsEmpty;
-        return health.NeverOrderable.Select(proof => IsNever(machine, proof))
-            .Concat(health.AlwaysIncluded.Where(proof => health.SingleWayOut.All(choice => choice.Only != proof.Option)).Select(proof => IsAlways(machine, proof)))
+        return health
+            .NeverOrderable.Select(proof => IsNever(machine, proof))
+            .Concat(
+                health
+                    .AlwaysIncluded.Where(proof => health.SingleWayOut.All(choice => choice.Only != proof.Option))
+                    .Select(proof => IsAlways(machine, proof))
+            )
             .Concat(isPlain ? health.Redundant.Select(IsNothing) : [])
             .Concat(health.SingleWayOut.Select(IsOneWay));
     }
 
     private static Diagnostic IsEmpty(Machine machine, RuleHealth health) =>
-        new(Empty, $"no order of `{machine.Id.Value}` keeps all rules", machine.Id.Span) { Notes = Notes(health.WhyEmpty), Fix = new("loosen one of these rules") };
+        new(Empty, $"no order of `{machine.Id.Value}` keeps all rules", machine.Id.Span)
+        {
+            Notes = Notes(health.WhyEmpty),
+            Fix = new("loosen one of these rules"),
+        };
 
     private static Diagnostic IsNever(Machine machine, OptionProof proof) =>
         new(Never, $"`{proof.Option}` can never be ordered on `{machine.Id.Value}`", SpanOf(machine, proof.Option))
-        { Notes = Notes(proof.Because), Fix = new($"loosen one of these rules, or take `{machine.Id.Value}` off its `offered-on`") };
+        {
+            Notes = Notes(proof.Because),
+            Fix = new($"loosen one of these rules, or take `{machine.Id.Value}` off its `offered-on`"),
+        };
 
     private static Diagnostic IsAlways(Machine machine, OptionProof proof) =>
         new(Always, $"`{proof.Option}` is always included on `{machine.Id.Value}`", SpanOf(machine, proof.Option))
-        { Notes = Notes(proof.Because), Fix = new("make it part of the standard machine, or loosen one of these rules") };
+        {
+            Notes = Notes(proof.Because),
+            Fix = new("make it part of the standard machine, or loosen one of these rules"),
+        };
 
     private static Diagnostic IsNothing(RuleProof proof) =>
         new(Nothing, $"the other rules already say that {proof.Rule.Statement}", proof.Rule.Span)
-        { Notes = Notes(proof.Because), Fix = new("remove the rule, or keep it by saying more in it") };
+        {
+            Notes = Notes(proof.Because),
+            Fix = new("remove the rule, or keep it by saying more in it"),
+        };
 
     private static Diagnostic IsOneWay(ChoiceProof proof) =>
-        new(OneWay, $"of `{proof.Choice.Id.Value}` only `{proof.Only}` can ever be taken", proof.Choice.Id.Span) { Fix = new("make it part of the standard machine, or loosen the rules on the others") };
+        new(OneWay, $"of `{proof.Choice.Id.Value}` only `{proof.Only}` can ever be taken", proof.Choice.Id.Span)
+        {
+            Fix = new("make it part of the standard machine, or loosen the rules on the others"),
+        };
 
     private static SourceSpan SpanOf(Machine machine, OptionId option) => machine.Options[option].Id.Span;
 
     private static ImmutableArray<Note> Notes(IEnumerable<OrderRule> rules) =>
-        [.. rules.Select(rule => new Note(rule.Statement + (rule.Because is { } because ? $": {because}" : ""), rule.Span))];
+        [
+            .. rules.Select(rule => new Note(
+                rule.Statement + (rule.Because is { } because ? $": {because}" : ""),
+                rule.Span
+            )),
+        ];
 }

@@ -24,8 +24,10 @@ internal sealed class NearestOrders
     public NearestOrders(OrderLogic logic, PartialOrder order, bool isComplete)
     {
         (_logic, _order, _isComplete, _search) = (logic, order, isComplete, logic.Search);
-        _bringers = logic.Machine.Options.Values
-            .SelectMany(option => option.ComesWith.Select(link => (Bringer: option.Id.Value, Other: link.Other.Value)))
+        _bringers = logic
+            .Machine.Options.Values.SelectMany(option =>
+                option.ComesWith.Select(link => (Bringer: option.Id.Value, Other: link.Other.Value))
+            )
             .ToLookup(pair => pair.Other, pair => pair.Bringer);
         _session = _search.Solver.NewVariable();
         foreach (var (option, range) in order.Picks)
@@ -44,9 +46,13 @@ internal sealed class NearestOrders
 
     public ImmutableArray<Repair> Find()
     {
-        var counter = new ChangeCounter(_search.Solver, [.. _changes.Select(change => change.Switch)], Math.Min(ChangesMax, _changes.Count));
+        var counter = new ChangeCounter(
+            _search.Solver,
+            [.. _changes.Select(change => change.Switch)],
+            Math.Min(ChangesMax, _changes.Count)
+        );
         var found = ImmutableArray.CreateBuilder<Repair>();
-        for (var changes = 0; changes <= counter.Most && found.Count < FoundMax;)
+        for (var changes = 0; changes <= counter.Most && found.Count < FoundMax; )
         {
             if (!_search.Solver.Solve([.. _search.AllRules, RuleSearch.Positive(_session), .. counter.AtMost(changes)]))
             {
@@ -79,7 +85,11 @@ internal sealed class NearestOrders
         var change = NewChange(option);
         if (_search.Options.Variables.TryGetValue(option, out var variable))
         {
-            _search.Solver.Add([RuleSearch.Negative(_session), change, .. _search.Any(variable.Literal(range.Contains))]);
+            _search.Solver.Add([
+                RuleSearch.Negative(_session),
+                change,
+                .. _search.Any(variable.Literal(range.Contains)),
+            ]);
         }
         else if (!range.Contains(0))
         {
@@ -87,21 +97,33 @@ internal sealed class NearestOrders
         }
     }
 
-    /// <summary>An option that was not ordered is left out, comes with another one in its smallest number, or is a change.</summary>
+    /// <summary>An option that was not ordered is left out, comes with another one in its smallest number, or is a
+    /// change.</summary>
     private void AddAddition(OptionId option)
     {
         var change = NewChange(option);
         var smallest = _search.Options.Variables[option].Counts.Where(count => count > 0).Min();
-        _search.Solver.Add([RuleSearch.Negative(_session), change, .. TakenIn(option, count => count == 0 || count == smallest)]);
-        _search.Solver.Add(
-            [RuleSearch.Negative(_session), change, .. TakenIn(option, count => count == 0), .. Taken(_bringers[option])]);
+        _search.Solver.Add([
+            RuleSearch.Negative(_session),
+            change,
+            .. TakenIn(option, count => count == 0 || count == smallest),
+        ]);
+        _search.Solver.Add([
+            RuleSearch.Negative(_session),
+            change,
+            .. TakenIn(option, count => count == 0),
+            .. Taken(_bringers[option]),
+        ]);
     }
 
-    /// <summary>Options in the assignment found that only come with each other: nothing ordered or changed brings them.</summary>
+    /// <summary>Options in the assignment found that only come with each other: nothing ordered or changed brings
+    /// them.</summary>
     private HashSet<OptionId> BroughtByNothing(HashSet<OptionId> changed)
     {
         var taken = _search.Options.Variables.Keys.Where(option => CountNow(option) > 0).ToHashSet();
-        var open = new Stack<OptionId>(taken.Where(option => changed.Contains(option) || _order.Picks.ContainsKey(option)));
+        var open = new Stack<OptionId>(
+            taken.Where(option => changed.Contains(option) || _order.Picks.ContainsKey(option))
+        );
         while (open.TryPop(out var option))
         {
             if (taken.Remove(option))
@@ -119,7 +141,9 @@ internal sealed class NearestOrders
         List<int> reasons =
         [
             .. _changes.Where(change => adrift.Contains(change.Option)).Select(change => change.Switch),
-            .. Taken(adrift.SelectMany(option => _bringers[option]).Distinct().Where(bringer => !adrift.Contains(bringer))),
+            .. Taken(
+                adrift.SelectMany(option => _bringers[option]).Distinct().Where(bringer => !adrift.Contains(bringer))
+            ),
         ];
         foreach (var option in adrift)
         {
@@ -130,7 +154,8 @@ internal sealed class NearestOrders
     private IEnumerable<int> Taken(IEnumerable<OptionId> options) =>
         options.SelectMany(option => TakenIn(option, count => count > 0));
 
-    private IEnumerable<int> TakenIn(OptionId option, Func<int, bool> fits) => _search.Any(_search.Options.Literal(option, fits));
+    private IEnumerable<int> TakenIn(OptionId option, Func<int, bool> fits) =>
+        _search.Any(_search.Options.Literal(option, fits));
 
     private int NewChange(OptionId option)
     {
@@ -141,14 +166,30 @@ internal sealed class NearestOrders
 
     private Repair Read(ImmutableArray<OptionId> changed)
     {
-        ImmutableArray<OrderChange> changes = [.. changed.Order().Select(option =>
-            new OrderChange(option, _order.Picks.GetValueOrDefault(option, NumberRange.None), CountNow(option)))];
-        return new(changes, changes.Aggregate(_order, (order, change) => change.After == 0
-            ? order.Without(change.Option)
-            : order.With(change.Option, new(change.After, change.After))));
+        ImmutableArray<OrderChange> changes =
+        [
+            .. changed
+                .Order()
+                .Select(option => new OrderChange(
+                    option,
+                    _order.Picks.GetValueOrDefault(option, NumberRange.None),
+                    CountNow(option)
+                )),
+        ];
+        return new(
+            changes,
+            changes.Aggregate(
+                _order,
+                (order, change) =>
+                    change.After == 0
+                        ? order.Without(change.Option)
+                        : order.With(change.Option, new(change.After, change.After))
+            )
+        );
     }
 
-    private int CountNow(OptionId option) => _search.Options.Variables.TryGetValue(option, out var variable)
-        ? variable.Counts[_search.ValueOf(variable.Variable)]
-        : 0;
+    private int CountNow(OptionId option) =>
+        _search.Options.Variables.TryGetValue(option, out var variable)
+            ? variable.Counts[_search.ValueOf(variable.Variable)]
+            : 0;
 }

@@ -19,7 +19,8 @@ public sealed record OrderAnswer(
     ImmutableArray<OptionId> Free,
     ImmutableArray<OpenChoice> Open,
     Explanation? Explanation,
-    ImmutableArray<Repair> Nearest)
+    ImmutableArray<Repair> Nearest
+)
 {
     public bool IsPossible => Explanation is null;
 
@@ -34,11 +35,19 @@ public sealed record OrderAnswer(
         var states = logic.States(order);
         var others = states.Where(option => !order.Picks.ContainsKey(option.Key)).ToList();
         return new(
-            order, logic.Count(order),
+            order,
+            logic.Count(order),
             [.. others.Where(option => option.Value.IsForced).Select(option => option.Key)],
-            [.. others.Where(option => option.Value.IsRuledOut && !before[option.Key].IsRuledOut).Select(option => option.Key)],
+            [
+                .. others
+                    .Where(option => option.Value.IsRuledOut && !before[option.Key].IsRuledOut)
+                    .Select(option => option.Key),
+            ],
             [.. others.Where(option => option.Value.IsFree).Select(option => option.Key)],
-            [.. logic.Machine.Choices.Select(choice => OpenChoice.Of(choice, states)).OfType<OpenChoice>()], null, []);
+            [.. logic.Machine.Choices.Select(choice => OpenChoice.Of(choice, states)).OfType<OpenChoice>()],
+            null,
+            []
+        );
     }
 }
 
@@ -48,7 +57,14 @@ public sealed record OpenChoice(Choice Choice, ImmutableArray<OptionId> Members)
     /// <summary>Null where nothing is left to choose.</summary>
     public static OpenChoice? Of(Choice choice, ImmutableSortedDictionary<OptionId, OptionState> states)
     {
-        ImmutableArray<OptionId> members = [.. choice.Of.Select(option => option.Value).Where(option => states.TryGetValue(option, out var state) && !state.IsRuledOut)];
-        return choice.Take == Take.AtMostOne || members.Any(option => states[option].IsForced) || members.IsEmpty ? null : new(choice, members);
+        ImmutableArray<OptionId> members =
+        [
+            .. choice
+                .Of.Select(option => option.Value)
+                .Where(option => states.TryGetValue(option, out var state) && !state.IsRuledOut),
+        ];
+        return choice.Take == Take.AtMostOne || members.Any(option => states[option].IsForced) || members.IsEmpty
+            ? null
+            : new(choice, members);
     }
 }

@@ -30,7 +30,8 @@ public sealed class OrderLogic
 
     internal RuleSearch Search => _search.Value;
 
-    /// <summary>False where the rules are too entangled to compile: then nothing is counted, everything else is still answered.</summary>
+    /// <summary>False where the rules are too entangled to compile: then nothing is counted, everything else is still
+    /// answered.</summary>
     public bool IsCounted => _diagram is not null;
 
     public ImmutableArray<OrderRule> Rules => Model.Rules;
@@ -43,9 +44,10 @@ public sealed class OrderLogic
     public BigInteger? Count(PartialOrder order) => _diagram is null ? null : Counting.Count(_diagram, Within(order));
 
     /// <summary>Can the order be completed to a configuration that keeps all rules?</summary>
-    public bool IsPossible(PartialOrder order) => _diagram is not null
-        ? Reaching.IsSatisfiable(_diagram, Within(order))
-        : Search.Solver.Solve([.. Search.AllRules, .. SwitchesFor(order)]);
+    public bool IsPossible(PartialOrder order) =>
+        _diagram is not null
+            ? Reaching.IsSatisfiable(_diagram, Within(order))
+            : Search.Solver.Solve([.. Search.AllRules, .. SwitchesFor(order)]);
 
     /// <summary>What is left of every option. Whatever a state shows as possible can be completed.</summary>
     public ImmutableSortedDictionary<OptionId, OptionState> States(PartialOrder order)
@@ -57,22 +59,31 @@ public sealed class OrderLogic
 
         var possible = Reaching.Possible(_diagram, Within(order));
         return _compiled.Variables.ToImmutableSortedDictionary(
-            option => option.Key, option => new OptionState(Numbers(option.Value, possible[option.Value.Variable])));
+            option => option.Key,
+            option => new OptionState(Numbers(option.Value, possible[option.Value.Variable]))
+        );
     }
 
-    /// <summary>The smallest set of picks and rules that cannot hold together; null where the order is possible.</summary>
+    /// <summary>The smallest set of picks and rules that cannot hold together; null where the order is
+    /// possible.</summary>
     public Explanation? Explain(PartialOrder order)
     {
         var picks = order.Picks.Keys.Zip(SwitchesFor(order)).ToDictionary(pair => pair.Second, pair => pair.First);
         var rules = Enumerable.Range(0, Model.Rules.Length).ToDictionary(Search.SwitchOf, rule => Model.Rules[rule]);
-        return SmallestCore.Find(Search.Solver, [.. picks.Keys, .. rules.Keys]) is not { } core ? null : new(
-            [.. core.Where(picks.ContainsKey).Select(member => picks[member]).Order()],
-            [.. core.Where(rules.ContainsKey).Select(member => rules[member]).OrderBy(rule => rule.Span)]);
+        return SmallestCore.Find(Search.Solver, [.. picks.Keys, .. rules.Keys]) is not { } core
+            ? null
+            : new(
+                [.. core.Where(picks.ContainsKey).Select(member => picks[member]).Order()],
+                [.. core.Where(rules.ContainsKey).Select(member => rules[member]).OrderBy(rule => rule.Span)]
+            );
     }
 
-    /// <summary>Orders that work with the fewest changes, at most five, best first; none is another one with more changes.</summary>
-    /// <param name="isComplete">Nothing may be added without counting as a change; else what is missing may still come.</param>
-    public ImmutableArray<Repair> Nearest(PartialOrder order, bool isComplete) => new NearestOrders(this, order, isComplete).Find();
+    /// <summary>Orders that work with the fewest changes, at most five, best first; none is another one with more
+    /// changes.</summary>
+    /// <param name="isComplete">Nothing may be added without counting as a change; else what is missing may still
+    /// come.</param>
+    public ImmutableArray<Repair> Nearest(PartialOrder order, bool isComplete) =>
+        new NearestOrders(this, order, isComplete).Find();
 
     private ulong[] Within(PartialOrder order)
     {
@@ -80,15 +91,25 @@ public sealed class OrderLogic
         foreach (var (option, range) in order.Picks)
         {
             // An option that is not offered can only be left out.
-            var literal = _compiled.Variables.TryGetValue(option, out var variable) ? variable.Literal(range.Contains) : new(0, range.Contains(0) ? ulong.MaxValue : 0);
+            var literal = _compiled.Variables.TryGetValue(option, out var variable)
+                ? variable.Literal(range.Contains)
+                : new(0, range.Contains(0) ? ulong.MaxValue : 0);
             within[literal.Variable] &= literal.Values;
         }
 
         return within;
     }
 
-    private List<int> SwitchesFor(PartialOrder order) => [.. order.Picks.Select(pick => Search.NewSwitch(
-        Search.Options.Variables.TryGetValue(pick.Key, out var variable) ? variable.Literal(pick.Value.Contains) : new(0, pick.Value.Contains(0) ? Search.Options.Formula.Domain(0) : 0)))];
+    private List<int> SwitchesFor(PartialOrder order) =>
+        [
+            .. order.Picks.Select(pick =>
+                Search.NewSwitch(
+                    Search.Options.Variables.TryGetValue(pick.Key, out var variable)
+                        ? variable.Literal(pick.Value.Contains)
+                        : new(0, pick.Value.Contains(0) ? Search.Options.Formula.Domain(0) : 0)
+                )
+            ),
+        ];
 
     internal static ImmutableArray<int> Numbers(OptionVariable variable, ulong values) =>
         [.. variable.Counts.Where((_, value) => (values >> value & 1) == 1).Distinct().Order()];

@@ -27,7 +27,8 @@ public readonly record struct NumberRange(int From, int To)
     public bool Contains(int count) => count >= From && count <= To;
 }
 
-/// <summary>What an order leaves of an option: the numbers in which it can still be taken, 0 among them where it may be left out.</summary>
+/// <summary>What an order leaves of an option: the numbers in which it can still be taken, 0 among them where it may
+/// be left out.</summary>
 public sealed record OptionState(ImmutableArray<int> Possible)
 {
     public bool IsForced => !Possible.Contains(0) && !Possible.IsEmpty;
@@ -37,7 +38,8 @@ public sealed record OptionState(ImmutableArray<int> Possible)
     public bool IsFree => Possible.Contains(0) && Possible.Length > 1;
 }
 
-/// <summary>Why an order cannot be: picks and rules that cannot hold together. Without any one of them the others can.</summary>
+/// <summary>Why an order cannot be: picks and rules that cannot hold together. Without any one of them the others
+/// can.</summary>
 public sealed record Explanation(ImmutableArray<OptionId> Picks, ImmutableArray<OrderRule> Rules);
 
 /// <summary>One change of an order.</summary>

@@ -4,39 +4,60 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Logic;
 
-/// <summary>A catalogue whose published configurations keep all rules; those that do not are reported and left out.</summary>
+/// <summary>A catalogue whose published configurations keep all rules; those that do not are reported and left
+/// out.</summary>
 /// <param name="Logic">The compiled rules of each machine.</param>
 public sealed record ProvedCatalogue(
-    Catalogue Catalogue, ImmutableSortedDictionary<MachineId, MachineProof> Logic, ImmutableArray<ProvedConfiguration> Configurations);
+    Catalogue Catalogue,
+    ImmutableSortedDictionary<MachineId, MachineProof> Logic,
+    ImmutableArray<ProvedConfiguration> Configurations
+);
 
 /// <summary>The compiled rules of a machine, and what is odd about them.</summary>
 public sealed record MachineProof(OrderLogic Logic, RuleHealth Health);
 
 /// <summary>A published configuration, completed by what comes with it.</summary>
-public sealed record ProvedConfiguration(PublishedConfiguration Published, Machine Machine, Configuration Configuration);
+public sealed record ProvedConfiguration(
+    PublishedConfiguration Published,
+    Machine Machine,
+    Configuration Configuration
+);
 
 /// <summary>Third stage: which orders go together, and why not.</summary>
 public static class Prover
 {
     public static Outcome<ProvedCatalogue> Prove(Catalogue catalogue)
     {
-        var logic = catalogue.Machines.Values.AsParallel().AsOrdered().Select(Prove).ToImmutableSortedDictionary(proof => proof.Logic.Machine.Id.Value, proof => proof);
+        var logic = catalogue
+            .Machines.Values.AsParallel()
+            .AsOrdered()
+            .Select(Prove)
+            .ToImmutableSortedDictionary(proof => proof.Logic.Machine.Id.Value, proof => proof);
         var report = new List<Diagnostic>(logic.Values.SelectMany(OfRules));
-        var proved = catalogue.Configurations
-            .Where(published => !logic[published.Machine].Health.IsEmpty)
+        var proved = catalogue
+            .Configurations.Where(published => !logic[published.Machine].Health.IsEmpty)
             .Select(published => Prove(logic[published.Machine], published, report));
         return new(new(catalogue, logic, [.. proved.OfType<ProvedConfiguration>()]), [.. report]);
     }
 
-    /// <summary>What is odd about the rules; where options are faulty or not offered, that and nothing that may follow from it.</summary>
+    /// <summary>What is odd about the rules; where options are faulty or not offered, that and nothing that may follow
+    /// from it.</summary>
     private static IEnumerable<Diagnostic> OfRules(MachineProof proof)
     {
         var machine = proof.Logic.Machine;
-        ImmutableArray<Diagnostic> notOffered = [.. machine.Options.Values
-            .SelectMany(option => option.ComesWith.Select(link => (Option: option, Link: link)))
-            .Where(pair => !machine.Options.ContainsKey(pair.Link.Other.Value) && !machine.FaultyOptions.Contains(pair.Link.Other.Value))
-            .Select(pair => LogicDiagnostics.NotOffered(machine, pair.Option, pair.Link))];
-        return !machine.FaultyOptions.IsEmpty || notOffered.Length > 0 ? notOffered : HealthDiagnostics.Of(machine, proof.Health);
+        ImmutableArray<Diagnostic> notOffered =
+        [
+            .. machine
+                .Options.Values.SelectMany(option => option.ComesWith.Select(link => (Option: option, Link: link)))
+                .Where(pair =>
+                    !machine.Options.ContainsKey(pair.Link.Other.Value)
+                    && !machine.FaultyOptions.Contains(pair.Link.Other.Value)
+                )
+                .Select(pair => LogicDiagnostics.NotOffered(machine, pair.Option, pair.Link)),
+        ];
+        return !machine.FaultyOptions.IsEmpty || notOffered.Length > 0
+            ? notOffered
+            : HealthDiagnostics.Of(machine, proof.Health);
     }
 
     private static MachineProof Prove(Machine machine)
@@ -45,7 +66,11 @@ public static class Prover
         return new(logic, RuleHealth.Of(logic));
     }
 
-    private static ProvedConfiguration? Prove(MachineProof proof, PublishedConfiguration published, List<Diagnostic> report)
+    private static ProvedConfiguration? Prove(
+        MachineProof proof,
+        PublishedConfiguration published,
+        List<Diagnostic> report
+    )
     {
         var logic = proof.Logic;
         var configuration = Completion.Complete(logic.Machine, published.Order);
@@ -61,7 +86,12 @@ public static class Prover
         }
 
         var nearest = logic.Nearest(PartialOrder.Of(published.Order), isComplete: true).FirstOrDefault();
-        report.AddRange(broken.Where(rule => rule.Kind != RuleKind.ComesWith).DistinctBy(Mistake).Select(rule => LogicDiagnostics.Broken(published, rule, nearest)));
+        report.AddRange(
+            broken
+                .Where(rule => rule.Kind != RuleKind.ComesWith)
+                .DistinctBy(Mistake)
+                .Select(rule => LogicDiagnostics.Broken(published, rule, nearest))
+        );
         return null;
     }
 

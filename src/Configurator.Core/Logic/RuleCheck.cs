@@ -9,7 +9,10 @@ public static class RuleCheck
     /// <summary>All rules that it breaks, in the order of options, choices and rules.</summary>
     public static ImmutableArray<BrokenRule> Broken(Machine machine, Configuration configuration)
     {
-        var taken = configuration.Quantities.Keys.Where(machine.Options.ContainsKey).Select(id => machine.Options[id]).ToList();
+        var taken = configuration
+            .Quantities.Keys.Where(machine.Options.ContainsKey)
+            .Select(id => machine.Options[id])
+            .ToList();
         return
         [
             .. taken.SelectMany(option => Of(option, configuration)),
@@ -26,23 +29,44 @@ public static class RuleCheck
             .Concat(Quantities(option, configuration));
 
     private static IEnumerable<BrokenRule> Requires(Option option, Configuration configuration) =>
-        option.Requires.Where(requirement => !requirement.Condition.Holds(configuration.QuantityOf))
+        option
+            .Requires.Where(requirement => !requirement.Condition.Holds(configuration.QuantityOf))
             .Select(requirement => new BrokenRule(
-                RuleKind.Requires, $"`{option.Id.Value}` needs {ConditionText.Of(requirement.Condition)}", requirement.Because, requirement.Condition.Span)
-            { Concerned = [option.Id.Value] });
+                RuleKind.Requires,
+                $"`{option.Id.Value}` needs {ConditionText.Of(requirement.Condition)}",
+                requirement.Because,
+                requirement.Condition.Span
+            )
+            {
+                Concerned = [option.Id.Value],
+            });
 
     private static IEnumerable<BrokenRule> Exclusions(Option option, Configuration configuration) =>
-        option.NotWith.Where(link => configuration.QuantityOf(link.Other.Value) > 0)
+        option
+            .NotWith.Where(link => configuration.QuantityOf(link.Other.Value) > 0)
             .Select(link => new BrokenRule(
-                RuleKind.NotWith, $"`{option.Id.Value}` and `{link.Other.Value}` cannot be ordered together", link.Because, link.Other.Span)
-            { Concerned = [option.Id.Value, link.Other.Value] });
+                RuleKind.NotWith,
+                $"`{option.Id.Value}` and `{link.Other.Value}` cannot be ordered together",
+                link.Because,
+                link.Other.Span
+            )
+            {
+                Concerned = [option.Id.Value, link.Other.Value],
+            });
 
     /// <summary>Only an option that is not offered can be missing here: all others were added on completion.</summary>
     private static IEnumerable<BrokenRule> Companions(Option option, Configuration configuration) =>
-        option.ComesWith.Where(link => configuration.QuantityOf(link.Other.Value) == 0)
+        option
+            .ComesWith.Where(link => configuration.QuantityOf(link.Other.Value) == 0)
             .Select(link => new BrokenRule(
-                RuleKind.ComesWith, $"`{option.Id.Value}` comes with `{link.Other.Value}`, which is not offered on `{configuration.Machine}`", link.Because, link.Other.Span)
-            { Concerned = [option.Id.Value] });
+                RuleKind.ComesWith,
+                $"`{option.Id.Value}` comes with `{link.Other.Value}`, which is not offered on `{configuration.Machine}`",
+                link.Because,
+                link.Other.Span
+            )
+            {
+                Concerned = [option.Id.Value],
+            });
 
     private static IEnumerable<BrokenRule> Quantities(Option option, Configuration configuration)
     {
@@ -50,9 +74,19 @@ public static class RuleCheck
         var count = configuration.QuantityOf(option.Id.Value);
         if (count < range.From || count > range.To)
         {
-            var allowed = range.From == range.To ? FormattableString.Invariant($"{range.From}") : FormattableString.Invariant($"{range.From} to {range.To}");
-            yield return new(RuleKind.Quantity, FormattableString.Invariant($"`{option.Id.Value}` can be ordered {allowed} times, not {count}"), null, option.Id.Span)
-            { Concerned = [option.Id.Value] };
+            var allowed =
+                range.From == range.To
+                    ? FormattableString.Invariant($"{range.From}")
+                    : FormattableString.Invariant($"{range.From} to {range.To}");
+            yield return new(
+                RuleKind.Quantity,
+                FormattableString.Invariant($"`{option.Id.Value}` can be ordered {allowed} times, not {count}"),
+                null,
+                option.Id.Span
+            )
+            {
+                Concerned = [option.Id.Value],
+            };
         }
     }
 
@@ -63,17 +97,19 @@ public static class RuleCheck
             return null;
         }
 
-        ImmutableArray<OptionId> taken = [.. choice.Of.Select(option => option.Value).Where(option => configuration.QuantityOf(option) > 0)];
+        ImmutableArray<OptionId> taken =
+        [
+            .. choice.Of.Select(option => option.Value).Where(option => configuration.QuantityOf(option) > 0),
+        ];
         var isMet = choice.Take switch
         {
             Take.ExactlyOne => taken.Length == 1,
             Take.AtMostOne => taken.Length <= 1,
             _ => taken.Length >= 1,
         };
-        return isMet ? null : new(RuleKind.Choice, Statement(choice, taken), choice.Because, choice.Id.Span)
-        {
-            Concerned = taken,
-        };
+        return isMet
+            ? null
+            : new(RuleKind.Choice, Statement(choice, taken), choice.Because, choice.Id.Span) { Concerned = taken };
     }
 
     private static string Statement(Choice choice, ImmutableArray<OptionId> taken)
@@ -91,21 +127,48 @@ public static class RuleCheck
     private static BrokenRule? Of(CountLimit limit, Configuration configuration)
     {
         var sum = limit.Counts.Sum(share => share.Each * configuration.QuantityOf(share.Option.Value));
-        return sum <= limit.AtMost ? null : new(
-            RuleKind.Limit, FormattableString.Invariant($"`{limit.Id.Value}` allows at most {limit.AtMost} in all; this order counts {sum}"), limit.Because, limit.Id.Span)
-        { Concerned = [.. limit.Counts.Select(share => share.Option.Value).Where(option => configuration.QuantityOf(option) > 0)] };
+        return sum <= limit.AtMost
+            ? null
+            : new(
+                RuleKind.Limit,
+                FormattableString.Invariant(
+                    $"`{limit.Id.Value}` allows at most {limit.AtMost} in all; this order counts {sum}"
+                ),
+                limit.Because,
+                limit.Id.Span
+            )
+            {
+                Concerned =
+                [
+                    .. limit
+                        .Counts.Select(share => share.Option.Value)
+                        .Where(option => configuration.QuantityOf(option) > 0),
+                ],
+            };
     }
 
     private static BrokenRule? Of(MachineRule rule, Configuration configuration)
     {
-        if ((rule.When is { } when && !when.Holds(configuration.QuantityOf)) || rule.Need.Holds(configuration.QuantityOf))
+        if (
+            (rule.When is { } when && !when.Holds(configuration.QuantityOf))
+            || rule.Need.Holds(configuration.QuantityOf)
+        )
         {
             return null;
         }
 
-        ImmutableArray<OptionId> concerned = [.. (rule.When?.Mentions() ?? []).Concat(rule.Need.Mentions())
-            .Select(mention => mention.Option).Where(option => configuration.QuantityOf(option) > 0).Distinct()];
+        ImmutableArray<OptionId> concerned =
+        [
+            .. (rule.When?.Mentions() ?? [])
+                .Concat(rule.Need.Mentions())
+                .Select(mention => mention.Option)
+                .Where(option => configuration.QuantityOf(option) > 0)
+                .Distinct(),
+        ];
         var start = rule.When is null ? "every order" : $"an order with {ConditionText.Of(rule.When)}";
-        return new(RuleKind.MachineRule, $"{start} needs {ConditionText.Of(rule.Need)}", rule.Because, rule.Id.Span) { Concerned = concerned };
+        return new(RuleKind.MachineRule, $"{start} needs {ConditionText.Of(rule.Need)}", rule.Because, rule.Id.Span)
+        {
+            Concerned = concerned,
+        };
     }
 }

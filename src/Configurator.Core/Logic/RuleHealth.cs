@@ -13,7 +13,8 @@ public sealed record RuleHealth(
     ImmutableArray<OptionProof> NeverOrderable,
     ImmutableArray<OptionProof> AlwaysIncluded,
     ImmutableArray<RuleProof> Redundant,
-    ImmutableArray<ChoiceProof> SingleWayOut)
+    ImmutableArray<ChoiceProof> SingleWayOut
+)
 {
     public static RuleHealth Of(OrderLogic logic)
     {
@@ -24,11 +25,21 @@ public sealed record RuleHealth(
 
         var states = logic.States(PartialOrder.Empty);
         return new(
-            false, [],
-            [.. states.Where(option => option.Value.IsRuledOut).Select(option => Proof(logic, option.Key, NumberRange.AtLeastOne))],
-            [.. states.Where(option => option.Value.IsForced).Select(option => Proof(logic, option.Key, NumberRange.None))],
+            false,
+            [],
+            [
+                .. states
+                    .Where(option => option.Value.IsRuledOut)
+                    .Select(option => Proof(logic, option.Key, NumberRange.AtLeastOne)),
+            ],
+            [
+                .. states
+                    .Where(option => option.Value.IsForced)
+                    .Select(option => Proof(logic, option.Key, NumberRange.None)),
+            ],
             [.. RedundantRules.Of(logic)],
-            [.. logic.Machine.Choices.Select(choice => SingleWay(choice, states)).OfType<ChoiceProof>()]);
+            [.. logic.Machine.Choices.Select(choice => SingleWay(choice, states)).OfType<ChoiceProof>()]
+        );
     }
 
     private static OptionProof Proof(OrderLogic logic, OptionId option, NumberRange contrary) =>
@@ -37,8 +48,15 @@ public sealed record RuleHealth(
     /// <summary>Something must be taken, and only one member can be.</summary>
     private static ChoiceProof? SingleWay(Choice choice, ImmutableSortedDictionary<OptionId, OptionState> states)
     {
-        ImmutableArray<OptionId> possible = [.. choice.Of.Select(option => option.Value).Where(option => states.TryGetValue(option, out var state) && !state.IsRuledOut)];
-        return choice.Take != Take.AtMostOne && choice.When is null && possible is [var only] ? new(choice, only) : null;
+        ImmutableArray<OptionId> possible =
+        [
+            .. choice
+                .Of.Select(option => option.Value)
+                .Where(option => states.TryGetValue(option, out var state) && !state.IsRuledOut),
+        ];
+        return choice.Take != Take.AtMostOne && choice.When is null && possible is [var only]
+            ? new(choice, only)
+            : null;
     }
 }
 
@@ -66,7 +84,14 @@ internal static class RedundantRules
             {
                 left.Remove(rule);
                 var core = SmallestCore.Minimal(search.Solver, [.. search.Solver.Core]);
-                yield return new(logic.Rules[rule], [.. core.Where(others.ContainsKey).Select(member => logic.Rules[others[member]]).OrderBy(other => other.Span)]);
+                yield return new(
+                    logic.Rules[rule],
+                    [
+                        .. core.Where(others.ContainsKey)
+                            .Select(member => logic.Rules[others[member]])
+                            .OrderBy(other => other.Span),
+                    ]
+                );
             }
         }
     }

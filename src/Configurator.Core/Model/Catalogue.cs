@@ -8,7 +8,8 @@ public sealed record Catalogue(
     SiteSettings Site,
     ImmutableSortedDictionary<DeviceId, Device> Devices,
     ImmutableSortedDictionary<OptionId, Option> Options,
-    ImmutableSortedDictionary<MachineId, Machine> Machines)
+    ImmutableSortedDictionary<MachineId, Machine> Machines
+)
 {
     public ImmutableArray<PublishedConfiguration> Configurations { get; init; } = [];
 
@@ -22,10 +23,17 @@ public sealed record Catalogue(
     public ImmutableArray<SourceFile> Assets { get; init; } = [];
 }
 
-/// <summary>Settings of the site: its name, its languages (the first is the main one), and how things are printed.</summary>
-public sealed record SiteSettings(Text Title, ImmutableArray<string> Languages, DesignationStyle Designations, UnitStyle Units)
+/// <summary>Settings of the site: its name, its languages (the first is the main one), and how things are
+/// printed.</summary>
+public sealed record SiteSettings(
+    Text Title,
+    ImmutableArray<string> Languages,
+    DesignationStyle Designations,
+    UnitStyle Units
+)
 {
-    public static SiteSettings Default { get; } = new(Text.Of("Machine catalogue"), [Text.BaseLanguage], DesignationStyle.Iec81346, UnitStyle.Metric);
+    public static SiteSettings Default { get; } =
+        new(Text.Of("Machine catalogue"), [Text.BaseLanguage], DesignationStyle.Iec81346, UnitStyle.Metric);
 }
 
 public enum DesignationStyle

@@ -13,7 +13,8 @@ public abstract record Condition(SourceSpan Span)
     public abstract IEnumerable<OptionCount> Mentions();
 }
 
-/// <summary>An option taken at least, and where given at most, so many times. The id alone means at least once.</summary>
+/// <summary>An option taken at least, and where given at most, so many times. The id alone means at least
+/// once.</summary>
 public sealed record OptionCount(OptionId Option, int AtLeast, int? AtMost, SourceSpan Span) : Condition(Span)
 {
     public override bool Holds(Func<OptionId, int> quantity) =>

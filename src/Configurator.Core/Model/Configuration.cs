@@ -9,8 +9,16 @@ public sealed record Order(MachineId Machine, ImmutableSortedDictionary<OptionId
     /// <summary>Each option once, or as often as its quantity says.</summary>
     public static Order Of(MachineId machine, IEnumerable<OptionId> options, IEnumerable<OptionQuantity> quantities)
     {
-        var counts = quantities.GroupBy(quantity => quantity.Option).ToDictionary(group => group.Key, group => group.First().Count);
-        return new(machine, options.Concat(counts.Keys).Distinct().ToImmutableSortedDictionary(option => option, option => counts.GetValueOrDefault(option, 1)));
+        var counts = quantities
+            .GroupBy(quantity => quantity.Option)
+            .ToDictionary(group => group.Key, group => group.First().Count);
+        return new(
+            machine,
+            options
+                .Concat(counts.Keys)
+                .Distinct()
+                .ToImmutableSortedDictionary(option => option, option => counts.GetValueOrDefault(option, 1))
+        );
     }
 }
 
@@ -18,14 +26,23 @@ public sealed record Order(MachineId Machine, ImmutableSortedDictionary<OptionId
 /// <param name="Quantities">Every option taken and how often, at least once.</param>
 /// <param name="Added">Those taken because they come with another one.</param>
 public sealed record Configuration(
-    MachineId Machine, ImmutableSortedDictionary<OptionId, int> Quantities, ImmutableSortedSet<OptionId> Added)
+    MachineId Machine,
+    ImmutableSortedDictionary<OptionId, int> Quantities,
+    ImmutableSortedSet<OptionId> Added
+)
 {
     public int QuantityOf(OptionId option) => Quantities.GetValueOrDefault(option);
 }
 
 /// <summary>A configuration with a file: an order under document control.</summary>
 /// <param name="Document">Its document number.</param>
-public sealed record PublishedConfiguration(Located<ConfigurationId> Id, MachineId Machine, Text Title, Located<string> Document, string Revision)
+public sealed record PublishedConfiguration(
+    Located<ConfigurationId> Id,
+    MachineId Machine,
+    Text Title,
+    Located<string> Document,
+    string Revision
+)
 {
     public ImmutableArray<Located<OptionId>> Options { get; init; } = [];
 
@@ -43,7 +60,8 @@ public sealed record PublishedConfiguration(Located<ConfigurationId> Id, Machine
     public SourceSpan Span => Id.Span;
 
     /// <summary>The order as ticked.</summary>
-    public Order Order => Order.Of(Machine, Options.Select(option => option.Value), Quantities.Select(quantity => quantity.Value));
+    public Order Order =>
+        Order.Of(Machine, Options.Select(option => option.Value), Quantities.Select(quantity => quantity.Value));
 }
 
 public readonly record struct OptionQuantity(OptionId Option, int Count);

@@ -5,13 +5,32 @@ using Configurator.Core.Sources;
 namespace Configurator.Core.Model;
 
 /// <summary>The one architecture of a machine: its box, its field masters in trunk order, its stock cables.</summary>
-public sealed record ControlArchitecture(ControlBox Box, ImmutableArray<Master> Masters, CordsetChoice Cordsets, TrunkCables Trunk)
+public sealed record ControlArchitecture(
+    ControlBox Box,
+    ImmutableArray<Master> Masters,
+    CordsetChoice Cordsets,
+    TrunkCables Trunk
+)
 {
     /// <summary>Kept free on every master for what comes later.</summary>
     /// <summary>Stands where none could be read; such a machine is not whole.</summary>
-    public static ControlArchitecture Unknown { get; } = new(
-        new(new(new(new("unknown"), default), Text.Empty, new(new(new("unknown"), default), Text.Empty, AreaClass.NonFood, WashMethod.Dry), new("unknown"), default), 0, 0),
-        [], new(Nothing, Nothing, Nothing), new(Nothing, Nothing));
+    public static ControlArchitecture Unknown { get; } =
+        new(
+            new(
+                new(
+                    new(new("unknown"), default),
+                    Text.Empty,
+                    new(new(new("unknown"), default), Text.Empty, AreaClass.NonFood, WashMethod.Dry),
+                    new("unknown"),
+                    default
+                ),
+                0,
+                0
+            ),
+            [],
+            new(Nothing, Nothing, Nothing),
+            new(Nothing, Nothing)
+        );
 
     private static Device Nothing => new(new(new("unknown"), default), Text.Empty, DeviceKind.Cordset, "");
 
@@ -27,13 +46,15 @@ public sealed record ControlArchitecture(ControlBox Box, ImmutableArray<Master> 
 /// <param name="DirectInputs">Fast 24 V inputs of the controller.</param>
 public sealed record ControlBox(Station Station, int Entries, int DirectInputs);
 
-/// <summary>An IO-Link master on the trunk. An extension is fitted only when an order has a fit at home there.</summary>
+/// <summary>An IO-Link master on the trunk. An extension is fitted only when an order has a fit at home
+/// there.</summary>
 public sealed record Master(Located<MasterName> Name, Device Device, Station Station, bool IsExtension)
 {
     public PortSet Ports => Device.Ports!;
 }
 
-/// <summary>The stock cables that connect devices: on class A ports and hubs, on class B ports, and into the box.</summary>
+/// <summary>The stock cables that connect devices: on class A ports and hubs, on class B ports, and into the
+/// box.</summary>
 public sealed record CordsetChoice(Device IoLink, Device ClassB, Device Direct);
 
 /// <summary>The two cables that run from master to master.</summary>

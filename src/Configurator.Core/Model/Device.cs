@@ -61,7 +61,6 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     /// <summary>False where something of its definition was faulty and left out.</summary>
     public bool IsWhole { get; init; } = true;
-
 }
 
 /// <summary>What a device says over IO-Link. Octets as the process data length; the shortest cycle it allows.</summary>
@@ -69,7 +68,11 @@ public sealed record IoLinkData(BitRate Rate, int InputOctets, int OutputOctets,
 
 /// <summary>The ports of a master or hub, by number, and what each and all of them may draw.</summary>
 public sealed record PortSet(
-    ImmutableArray<int> ClassA, ImmutableArray<int> ClassB, ImmutableArray<int> Switching, PinTwoOffer PinTwo)
+    ImmutableArray<int> ClassA,
+    ImmutableArray<int> ClassB,
+    ImmutableArray<int> Switching,
+    PinTwoOffer PinTwo
+)
 {
     public Quantity? CurrentPerPort { get; init; }
 
@@ -88,5 +91,11 @@ public sealed record PortSet(
         : null;
 }
 
-/// <summary>A moulded cable: the lengths in stock, shortest first, and its cores in pin order (IEC 60757 letters).</summary>
-public sealed record Cordset(ImmutableArray<Quantity> Lengths, ImmutableArray<string> Cores, Quantity Conductor, string Jacket);
+/// <summary>A moulded cable: the lengths in stock, shortest first, and its cores in pin order (IEC 60757
+/// letters).</summary>
+public sealed record Cordset(
+    ImmutableArray<Quantity> Lengths,
+    ImmutableArray<string> Cores,
+    Quantity Conductor,
+    string Jacket
+);

@@ -17,7 +17,8 @@ public enum DeviceKind
     Operator,
 }
 
-/// <summary>How a device is connected: by IO-Link, by a plain PNP signal on pin 4, by wires into the control box, or not.</summary>
+/// <summary>How a device is connected: by IO-Link, by a plain PNP signal on pin 4, by wires into the control box, or
+/// not.</summary>
 public enum ConnectionKind
 {
     None,
@@ -26,7 +27,8 @@ public enum ConnectionKind
     Wired,
 }
 
-/// <summary>What a device needs of a port and what a port offers: class A or B, or a hub port for plain signals only.</summary>
+/// <summary>What a device needs of a port and what a port offers: class A or B, or a hub port for plain signals
+/// only.</summary>
 public enum PortClass
 {
     A,

@@ -19,21 +19,28 @@ public sealed record Fit(Located<FitName> Name, Located<DeviceId> Device, Immuta
     public ImmutableArray<Located<string>> Settings { get; init; } = [];
 
     /// <summary>Parameters that are the same in every recipe.</summary>
-    public ImmutableSortedDictionary<string, Located<string>> Set { get; init; } = ImmutableSortedDictionary<string, Located<string>>.Empty;
+    public ImmutableSortedDictionary<string, Located<string>> Set { get; init; } =
+        ImmutableSortedDictionary<string, Located<string>>.Empty;
 
     public Quantity? PositionError { get; init; }
 
     /// <summary>What differs on some machines.</summary>
-    public ImmutableSortedDictionary<MachineId, FitDifference> On { get; init; } = ImmutableSortedDictionary<MachineId, FitDifference>.Empty;
+    public ImmutableSortedDictionary<MachineId, FitDifference> On { get; init; } =
+        ImmutableSortedDictionary<MachineId, FitDifference>.Empty;
 
     public Located<DeviceId> DeviceOn(MachineId machine) => On.GetValueOrDefault(machine)?.Device ?? Device;
 
-    public ImmutableArray<Located<StationId>> StationsOn(MachineId machine) => On.GetValueOrDefault(machine)?.Stations ?? Stations;
+    public ImmutableArray<Located<StationId>> StationsOn(MachineId machine) =>
+        On.GetValueOrDefault(machine)?.Stations ?? Stations;
 }
 
 /// <summary>What one machine does differently; null where it does not.</summary>
 /// <param name="Span">Where the machine is named.</param>
-public sealed record FitDifference(Located<DeviceId>? Device, ImmutableArray<Located<StationId>>? Stations, SourceSpan Span);
+public sealed record FitDifference(
+    Located<DeviceId>? Device,
+    ImmutableArray<Located<StationId>>? Stations,
+    SourceSpan Span
+);
 
 /// <summary>All instances come with the option, or the k-th one when it is taken k times.</summary>
 public enum FitPer

@@ -1,6 +1,7 @@
 namespace Configurator.Core.Model;
 
-/// <summary>The identity of one mounted device for ever: what brings it, the fit's name, and which of its stations.</summary>
+/// <summary>The identity of one mounted device for ever: what brings it, the fit's name, and which of its
+/// stations.</summary>
 /// <param name="Source">An option's id or <c>standard</c>.</param>
 /// <param name="Ordinal">Position in the fit's list of stations, from 1.</param>
 public readonly record struct InstanceKey(string Source, FitName Fit, int Ordinal) : IComparable<InstanceKey>
@@ -11,8 +12,15 @@ public readonly record struct InstanceKey(string Source, FitName Fit, int Ordina
     public static InstanceKey? Parse(string text)
     {
         var parts = text.Split('/');
-        return parts.Length == 3 && parts.All(part => part.Length > 0)
-            && int.TryParse(parts[2], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var ordinal)
+        return
+            parts.Length == 3
+            && parts.All(part => part.Length > 0)
+            && int.TryParse(
+                parts[2],
+                System.Globalization.NumberStyles.None,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out var ordinal
+            )
             && ordinal > 0
             ? new(parts[0], new(parts[1]), ordinal)
             : null;
@@ -33,7 +41,8 @@ public readonly record struct InstanceKey(string Source, FitName Fit, int Ordina
 public sealed record FitInstance(InstanceKey Key, Option? Option, Fit Fit, Device Device, Station Station)
 {
     /// <summary>Is it on a machine built to that configuration?</summary>
-    public bool IsFitted(Configuration configuration) => IsBrought(configuration) && (Fit.When?.Holds(configuration.QuantityOf) ?? true);
+    public bool IsFitted(Configuration configuration) =>
+        IsBrought(configuration) && (Fit.When?.Holds(configuration.QuantityOf) ?? true);
 
     private bool IsBrought(Configuration configuration) =>
         Option is null || configuration.QuantityOf(Option.Id.Value) >= (Fit.Per == FitPer.Quantity ? Key.Ordinal : 1);

@@ -4,7 +4,8 @@ using Configurator.Core.Sources;
 
 namespace Configurator.Core.Model;
 
-/// <summary>A model the builder sells, with every name resolved: what stands where, what can be ordered, what fits.</summary>
+/// <summary>A model the builder sells, with every name resolved: what stands where, what can be ordered, what
+/// fits.</summary>
 /// <param name="Document">Prefix of its document numbers.</param>
 public sealed record Machine(Located<MachineId> Id, Text Title, string Document, string Revision)
 {
@@ -35,7 +36,8 @@ public sealed record Machine(Located<MachineId> Id, Text Title, string Document,
     public ImmutableArray<AcceptedDeviation> Accepted { get; init; } = [];
 
     /// <summary>Those offered on it, by id.</summary>
-    public ImmutableSortedDictionary<OptionId, Option> Options { get; init; } = ImmutableSortedDictionary<OptionId, Option>.Empty;
+    public ImmutableSortedDictionary<OptionId, Option> Options { get; init; } =
+        ImmutableSortedDictionary<OptionId, Option>.Empty;
 
     /// <summary>Every instance that any option offered or the standard machine can fit, by key.</summary>
     public ImmutableArray<FitInstance> Instances { get; init; } = [];
@@ -45,7 +47,8 @@ public sealed record Machine(Located<MachineId> Id, Text Title, string Document,
     /// <summary>Prose for its page, Markdown.</summary>
     public SourceText? About { get; init; }
 
-    /// <summary>False where something of its layout or control architecture was faulty and left out: its rules still hold, but
+    /// <summary>False where something of its layout or control architecture was faulty and left out: its rules still
+    /// hold, but
     /// nothing is engineered.</summary>
     public bool IsWhole { get; init; } = true;
 
@@ -53,12 +56,20 @@ public sealed record Machine(Located<MachineId> Id, Text Title, string Document,
     public ImmutableSortedSet<OptionId> FaultyOptions { get; init; } = [];
 
     /// <summary>What offers ports: every master, and every hub that some fit mounts, by name.</summary>
-    public ImmutableSortedDictionary<MasterName, PortSet> Carriers => Control.Masters
-        .Select(master => KeyValuePair.Create(master.Name.Value, master.Ports))
-        .Concat(Instances.Where(instance => instance is { Device: { Kind: DeviceKind.Hub, Ports: not null }, Key.Ordinal: 1 })
-            .Select(instance => KeyValuePair.Create(new MasterName(instance.Key.Fit.Value), instance.Device.Ports!)))
-        .DistinctBy(carrier => carrier.Key)
-        .ToImmutableSortedDictionary();
+    public ImmutableSortedDictionary<MasterName, PortSet> Carriers =>
+        Control
+            .Masters.Select(master => KeyValuePair.Create(master.Name.Value, master.Ports))
+            .Concat(
+                Instances
+                    .Where(instance =>
+                        instance is { Device: { Kind: DeviceKind.Hub, Ports: not null }, Key.Ordinal: 1 }
+                    )
+                    .Select(instance =>
+                        KeyValuePair.Create(new MasterName(instance.Key.Fit.Value), instance.Device.Ports!)
+                    )
+            )
+            .DistinctBy(carrier => carrier.Key)
+            .ToImmutableSortedDictionary();
 
     public Station? FindStation(StationId id) => Stations.FirstOrDefault(station => station.Id.Value == id);
 }
@@ -103,10 +114,17 @@ public enum Take
 public sealed record MachineRule(Located<RuleId> Id, Condition? When, Condition Need, Text? Because);
 
 /// <summary>At most so many in all of what options count for, such as valve stations or guard inputs.</summary>
-public sealed record CountLimit(Located<string> Id, Text Title, int AtMost, ImmutableArray<CountShare> Counts, Text? Because);
+public sealed record CountLimit(
+    Located<string> Id,
+    Text Title,
+    int AtMost,
+    ImmutableArray<CountShare> Counts,
+    Text? Because
+);
 
 /// <summary>What each one of an option counts for in a limit.</summary>
 public sealed record CountShare(Located<OptionId> Option, int Each);
 
-/// <summary>A failed finding that a named role accepts, with the reason and the last day it stands (ISO 8601).</summary>
+/// <summary>A failed finding that a named role accepts, with the reason and the last day it stands (ISO
+/// 8601).</summary>
 public sealed record AcceptedDeviation(Located<string> Finding, Text By, Text Because, DateOnly Until);

@@ -23,12 +23,15 @@ public readonly record struct Home(MasterName? Master, int Port)
         }
 
         var colon = text.IndexOf(':', StringComparison.Ordinal);
-        return colon > 0 && int.TryParse(text.AsSpan(colon + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var port)
+        return
+            colon > 0
+            && int.TryParse(text.AsSpan(colon + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var port)
             ? new(new(text[..colon]), port)
             : null;
     }
 
-    public override string ToString() => Master is { } master ? FormattableString.Invariant($"{master}:{Port}") : DirectWord;
+    public override string ToString() =>
+        Master is { } master ? FormattableString.Invariant($"{master}:{Port}") : DirectWord;
 }
 
 /// <summary>The home port of every fit of a machine, the same in all orders.</summary>

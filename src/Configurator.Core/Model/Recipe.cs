@@ -19,7 +19,18 @@ public sealed record Recipe(Located<RecipeId> Id, MachineId Machine, Text Title)
 }
 
 /// <param name="Ordinal">Null where all instances of the fit are set alike.</param>
-public sealed record FitSettings(Located<FitName> Fit, int? Ordinal, ImmutableSortedDictionary<string, SettingValue> Values);
+public sealed record FitSettings(
+    Located<FitName> Fit,
+    int? Ordinal,
+    ImmutableSortedDictionary<string, SettingValue> Values
+);
 
 /// <summary>The record of where every cable of a delivered machine really is.</summary>
-public sealed record AsBuilt(Located<AsBuiltId> Id, MachineId Machine, Text Title, DateOnly Delivered, Order Order, PortPlan Homes);
+public sealed record AsBuilt(
+    Located<AsBuiltId> Id,
+    MachineId Machine,
+    Text Title,
+    DateOnly Delivered,
+    Order Order,
+    PortPlan Homes
+);

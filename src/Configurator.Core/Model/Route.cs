@@ -36,7 +36,8 @@ public sealed record Route(ImmutableArray<RouteNode> Nodes, ImmutableArray<Route
         return best.ToImmutableDictionary();
     }
 
-    private IEnumerable<(NodeId Next, Micrometres Length)> StepsFrom(NodeId node) => Edges
-        .Where(edge => edge.From == node || edge.To == node)
-        .Select(edge => (edge.From == node ? edge.To : edge.From, edge.Length));
+    private IEnumerable<(NodeId Next, Micrometres Length)> StepsFrom(NodeId node) =>
+        Edges
+            .Where(edge => edge.From == node || edge.To == node)
+            .Select(edge => (edge.From == node ? edge.To : edge.From, edge.Length));
 }

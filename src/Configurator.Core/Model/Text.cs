@@ -16,7 +16,8 @@ public sealed class Text
 
     public IEnumerable<string> Languages => _byLanguage.Keys;
 
-    public static Text Of(string text) => new(ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal).Add(BaseLanguage, text));
+    public static Text Of(string text) =>
+        new(ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal).Add(BaseLanguage, text));
 
     public static Text Of(IEnumerable<KeyValuePair<string, string>> byLanguage) =>
         new(byLanguage.ToImmutableSortedDictionary(StringComparer.Ordinal));

@@ -40,11 +40,14 @@ internal static partial class CssReferences
 
     [GeneratedRegex(
         """
-        (?<import>@import\s+(url\(\s*)?)["']?(?<url>[^"'()\s;]+)
-        |\b(url|src)\(\s*["']?(?<url>[^"'()]*)
-        |\b(-webkit-)?(image-set|image)\(\s*["'](?<url>[^"'()]*)
-        """,
-        RegexOptions.IgnorePatternWhitespace | RegexOptions.IgnoreCase | RegexOptions.NonBacktracking
-        | RegexOptions.ExplicitCapture)]
+            (?<import>@import\s+(url\(\s*)?)["']?(?<url>[^"'()\s;]+)
+            |\b(url|src)\(\s*["']?(?<url>[^"'()]*)
+            |\b(-webkit-)?(image-set|image)\(\s*["'](?<url>[^"'()]*)
+            """,
+        RegexOptions.IgnorePatternWhitespace
+            | RegexOptions.IgnoreCase
+            | RegexOptions.NonBacktracking
+            | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Named();
 }

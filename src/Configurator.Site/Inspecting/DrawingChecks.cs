@@ -6,10 +6,13 @@ namespace Configurator.Site.Inspecting;
 /// <summary>A drawing that somebody opens by itself is a page: it must not act.</summary>
 internal static class DrawingChecks
 {
-    public static IEnumerable<Diagnostic> Check(HtmlPage drawing) => Declares(drawing).Concat(
-        from element in drawing.Elements
-        where IsActive(element)
-        select InspectionDiagnostics.ActiveDrawing(element.LocalName, drawing.SpanOf(element)));
+    public static IEnumerable<Diagnostic> Check(HtmlPage drawing) =>
+        Declares(drawing)
+            .Concat(
+                from element in drawing.Elements
+                where IsActive(element)
+                select InspectionDiagnostics.ActiveDrawing(element.LocalName, drawing.SpanOf(element))
+            );
 
     /// <summary>A document type can define entities, behind which anything may hide.</summary>
     private static IEnumerable<Diagnostic> Declares(HtmlPage drawing) =>

@@ -57,9 +57,10 @@ internal sealed partial class HtmlPage
         return Start;
     }
 
-    private int OffsetOf(IElement element) => element.SourceReference?.Position.Position is > 0 and var position
-        ? position - 1
-        : element.LocalName == "svg" ? OffsetOfDrawing(element) : -1;
+    private int OffsetOf(IElement element) =>
+        element.SourceReference?.Position.Position is > 0 and var position ? position - 1
+        : element.LocalName == "svg" ? OffsetOfDrawing(element)
+        : -1;
 
     /// <summary>The parser keeps no place for the root of a drawing: as many drawings, as many start tags.</summary>
     private int OffsetOfDrawing(IElement drawing)

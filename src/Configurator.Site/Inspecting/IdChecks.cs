@@ -8,12 +8,20 @@ namespace Configurator.Site.Inspecting;
 internal static class IdChecks
 {
     private static readonly ImmutableHashSet<string> Pointers =
-        ["for", "headers", "list", "aria-controls", "aria-describedby", "aria-labelledby", "aria-owns"];
+    [
+        "for",
+        "headers",
+        "list",
+        "aria-controls",
+        "aria-describedby",
+        "aria-labelledby",
+        "aria-owns",
+    ];
 
     public static IEnumerable<Diagnostic> Check(HtmlPage page)
     {
-        var byId = page.Elements
-            .Where(element => element.HasAttribute("id"))
+        var byId = page
+            .Elements.Where(element => element.HasAttribute("id"))
             .ToLookup(element => element.GetAttribute("id")!, StringComparer.Ordinal);
         return Duplicates(page, byId).Concat(page.Elements.SelectMany(element => Missing(page, element, byId)));
     }

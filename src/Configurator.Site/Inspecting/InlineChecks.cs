@@ -29,20 +29,22 @@ internal static class InlineChecks
         }
     }
 
-    private static string? Attribute(IElement element, IAttr attribute) => attribute.Name switch
-    {
-        "style" => "a `style` attribute is blocked",
-        "integrity" or "crossorigin" when element.LocalName is "script" or "link" =>
-            $"`{attribute.Name}` keeps the file from loading when the page is opened from a folder",
-        var name when name.StartsWith("on", StringComparison.OrdinalIgnoreCase) =>
-            $"the event handler `{name}` is blocked",
-        _ => null,
-    };
+    private static string? Attribute(IElement element, IAttr attribute) =>
+        attribute.Name switch
+        {
+            "style" => "a `style` attribute is blocked",
+            "integrity" or "crossorigin" when element.LocalName is "script" or "link" =>
+                $"`{attribute.Name}` keeps the file from loading when the page is opened from a folder",
+            var name when name.StartsWith("on", StringComparison.OrdinalIgnoreCase) =>
+                $"the event handler `{name}` is blocked",
+            _ => null,
+        };
 
-    private static bool IsModule(IElement element) => element.LocalName switch
-    {
-        "script" => element.GetAttribute("type") is "module" or "importmap",
-        "link" => element.GetAttribute("rel") == "modulepreload",
-        _ => false,
-    };
+    private static bool IsModule(IElement element) =>
+        element.LocalName switch
+        {
+            "script" => element.GetAttribute("type") is "module" or "importmap",
+            "link" => element.GetAttribute("rel") == "modulepreload",
+            _ => false,
+        };
 }

@@ -22,7 +22,16 @@ internal static class InspectionDiagnostics
 
     internal static ImmutableArray<Rule> All { get; } =
     [
-        BrokenLink, BrokenPlace, DuplicateId, HeadingOrder, Table, LeavingRequest, Blocked, Identity, Nameless, Path,
+        BrokenLink,
+        BrokenPlace,
+        DuplicateId,
+        HeadingOrder,
+        Table,
+        LeavingRequest,
+        Blocked,
+        Identity,
+        Nameless,
+        Path,
         BadMarkup,
     ];
 
@@ -37,7 +46,9 @@ internal static class InspectionDiagnostics
 
     public static Diagnostic LeavesSite(Reference reference) =>
         new(BrokenLink, $"`{Shown(reference.Written)}` leads out of the site's folder", reference.Span)
-        { Fix = new("count the `../` against the folders that the page lies in") };
+        {
+            Fix = new("count the `../` against the folders that the page lies in"),
+        };
 
     public static Diagnostic NoPlace(Reference reference, string page) =>
         new(BrokenPlace, $"`{page}` has no element with the id `{Shown(reference.Url.Fragment!)}`", reference.Span);
@@ -47,7 +58,9 @@ internal static class InspectionDiagnostics
 
     public static Diagnostic SameId(string id, SourceSpan span, SourceSpan first) =>
         new(DuplicateId, $"the id `{Shown(id)}` is used twice on the page", span)
-        { Notes = [new("first used here", first)] };
+        {
+            Notes = [new("first used here", first)],
+        };
 
     public static Diagnostic NoTop(SourceSpan page) =>
         new(HeadingOrder, "the page has no `h1`", page) { Fix = new("give it one that says what the page is about") };
@@ -61,25 +74,34 @@ internal static class InspectionDiagnostics
             last == 0
                 ? FormattableString.Invariant($"the page starts with an `h{level}`")
                 : FormattableString.Invariant($"`h{level}` follows `h{last}`"),
-            span)
-        { Fix = new(FormattableString.Invariant($"make it an `h{last + 1}`")) };
+            span
+        )
+        {
+            Fix = new(FormattableString.Invariant($"make it an `h{last + 1}`")),
+        };
 
     public static Diagnostic BadTable(string what, SourceSpan span) => new(Table, what, span);
 
     public static Diagnostic Outside(Reference reference) =>
         new(LeavingRequest, $"`{Shown(reference.Written)}` is fetched from outside the site", reference.Span)
-        { Fix = new("put the file into the site's assets and link to it there") };
+        {
+            Fix = new("put the file into the site's assets and link to it there"),
+        };
 
     public static Diagnostic BadScheme(Reference reference) =>
         new(LeavingRequest, $"a link may not lead to `{Shown(reference.Written)}`", reference.Span)
-        { Fix = new("use `https:`, `mailto:`, `tel:` or a relative path") };
+        {
+            Fix = new("use `https:`, `mailto:`, `tel:` or a relative path"),
+        };
 
     public static Diagnostic Inline(string what, SourceSpan span) =>
         new(Blocked, what, span) { Fix = new("move it to the site's own script or style sheet") };
 
     public static Diagnostic ActiveDrawing(string element, SourceSpan span) =>
         new(Blocked, $"the drawing has `{element}` or an event handler", span)
-        { Fix = new("keep to shapes, text and links") };
+        {
+            Fix = new("keep to shapes, text and links"),
+        };
 
     public static Diagnostic NoTitle(SourceSpan page) =>
         new(Identity, "the page has no title", page) { Fix = new("give it a `title` that no other page has") };
@@ -89,7 +111,9 @@ internal static class InspectionDiagnostics
 
     public static Diagnostic SameTitle(Located<string> title, Located<string> first) =>
         new(Identity, $"the title `{Shown(title.Value)}` is taken", title.Span)
-        { Notes = [new("by this page", first.Span)] };
+        {
+            Notes = [new("by this page", first.Span)],
+        };
 
     public static Diagnostic NoName(string what, SourceSpan span) => new(Nameless, what, span);
 
@@ -97,31 +121,45 @@ internal static class InspectionDiagnostics
         new(
             Path,
             $"the path `{Shown(path)}` has other characters than a-z, 0-9, `.` and `-`, or a name that is reserved",
-            Of(path))
-        { Fix = new("change the id or title that the name comes from") };
+            Of(path)
+        )
+        {
+            Fix = new("change the id or title that the name comes from"),
+        };
 
     public static Diagnostic BadType(string path) =>
         new(Path, $"files of this type are not published: `{Shown(path)}`", Of(path))
-        { Fix = new($"these are: {SitePath.AllowedEndings}") };
+        {
+            Fix = new($"these are: {SitePath.AllowedEndings}"),
+        };
 
     public static Diagnostic Rooted(Reference reference) =>
         new(Path, $"`{Shown(reference.Written)}` starts at the root of a server", reference.Span)
-        { Fix = new("start at the page: `../` for each folder that it lies in") };
+        {
+            Fix = new("start at the page: `../` for each folder that it lies in"),
+        };
 
     public static Diagnostic Folder(Reference reference) =>
         new(Path, $"`{Shown(reference.Written)}` names a folder", reference.Span)
-        { Fix = new("name the file: `index.html`") };
+        {
+            Fix = new("name the file: `index.html`"),
+        };
 
     public static Diagnostic Malformed(string message, SourceSpan span) =>
         new(BadMarkup, $"{char.ToLowerInvariant(message[0])}{message[1..].TrimEnd('.')}", span)
-        { Fix = new("look at the tags just before this place") };
+        {
+            Fix = new("look at the tags just before this place"),
+        };
 
     public static Diagnostic NotUtf8(string path) => new(BadMarkup, "the file is not UTF-8 text", Of(path));
 
     private static SourceSpan Of(string path) => SourceSpan.FileStart(SitePath.Shown(Shown(path)));
 
     /// <summary>On one line and short, whatever it is made of.</summary>
-    private static string Shown(string text) => string.Concat(
-        (text.Length > ShownMax ? text[..ShownMax] + "…" : text)
-        .Select(character => char.IsControl(character) || character == '`' ? '?' : character));
+    private static string Shown(string text) =>
+        string.Concat(
+            (text.Length > ShownMax ? text[..ShownMax] + "…" : text).Select(character =>
+                char.IsControl(character) || character == '`' ? '?' : character
+            )
+        );
 }

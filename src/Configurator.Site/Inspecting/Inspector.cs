@@ -15,13 +15,17 @@ internal static class Inspector
         var facts = new PageFacts[files.Length];
         Parallel.For(0, files.Length, i => facts[i] = Read(files[i].Key, files[i].Value));
         var pages = facts.ToDictionary(page => page.Path, StringComparer.Ordinal);
-        return new(site, Repeats.Fold(Diagnostic.InOrder(
-        [
-            .. site.Files.Keys.SelectMany(PathChecks.Check),
-            .. facts.SelectMany(page => page.Diagnostics),
-            .. facts.SelectMany(page => LinkChecks.Check(page, pages)),
-            .. TitleChecks.Unique(facts),
-        ])));
+        return new(
+            site,
+            Repeats.Fold(
+                Diagnostic.InOrder([
+                    .. site.Files.Keys.SelectMany(PathChecks.Check),
+                    .. facts.SelectMany(page => page.Diagnostics),
+                    .. facts.SelectMany(page => LinkChecks.Check(page, pages)),
+                    .. TitleChecks.Unique(facts),
+                ])
+            )
+        );
     }
 
     private static PageFacts Read(string path, ReadOnlyMemory<byte> bytes) =>
@@ -31,7 +35,10 @@ internal static class Inspector
         : new(path);
 
     private static PageFacts ReadMarkup(
-        string path, ReadOnlyMemory<byte> bytes, Func<HtmlPage, IEnumerable<Diagnostic>> checks)
+        string path,
+        ReadOnlyMemory<byte> bytes,
+        Func<HtmlPage, IEnumerable<Diagnostic>> checks
+    )
     {
         if (HtmlPage.Read(path, bytes) is not { } page)
         {
@@ -40,7 +47,9 @@ internal static class Inspector
 
         return new(path)
         {
-            Ids = page.Elements.Select(element => element.GetAttribute("id")).OfType<string>()
+            Ids = page
+                .Elements.Select(element => element.GetAttribute("id"))
+                .OfType<string>()
                 .ToHashSet(StringComparer.Ordinal),
             References = [.. References.In(page)],
             Title = SitePath.IsHtml(path) ? TitleChecks.TitleOf(page) : null,
@@ -54,13 +63,13 @@ internal static class Inspector
             : new(path) { Diagnostics = [InspectionDiagnostics.NotUtf8(path)] };
 
     private static IEnumerable<Diagnostic> Checks(HtmlPage page) =>
-    [
-        .. MarkupChecks.Check(page),
-        .. TitleChecks.Check(page),
-        .. IdChecks.Check(page),
-        .. HeadingChecks.Check(page),
-        .. TableChecks.Check(page),
-        .. InlineChecks.Check(page),
-        .. NameChecks.Check(page),
-    ];
+        [
+            .. MarkupChecks.Check(page),
+            .. TitleChecks.Check(page),
+            .. IdChecks.Check(page),
+            .. HeadingChecks.Check(page),
+            .. TableChecks.Check(page),
+            .. InlineChecks.Check(page),
+            .. NameChecks.Check(page),
+        ];
 }

@@ -17,16 +17,20 @@ internal static class LinkChecks
             : InspectionDiagnostics.Outside(reference);
     }
 
-    private static bool MayLeave(Reference reference, string scheme) => reference.Use switch
-    {
-        ReferenceUse.Link => scheme is "https" or "mailto" or "tel",
-        ReferenceUse.Picture =>
-            scheme == "data" && reference.Url.Path.StartsWith("data:image/", StringComparison.OrdinalIgnoreCase),
-        _ => false,
-    };
+    private static bool MayLeave(Reference reference, string scheme) =>
+        reference.Use switch
+        {
+            ReferenceUse.Link => scheme is "https" or "mailto" or "tel",
+            ReferenceUse.Picture => scheme == "data"
+                && reference.Url.Path.StartsWith("data:image/", StringComparison.OrdinalIgnoreCase),
+            _ => false,
+        };
 
     private static Diagnostic? CheckWithin(
-        Reference reference, string from, IReadOnlyDictionary<string, PageFacts> site)
+        Reference reference,
+        string from,
+        IReadOnlyDictionary<string, PageFacts> site
+    )
     {
         var url = reference.Url;
         if (url.IsRooted)

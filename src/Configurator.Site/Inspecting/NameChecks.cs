@@ -12,9 +12,12 @@ internal static class NameChecks
     public static IEnumerable<Diagnostic> Check(HtmlPage page)
     {
         ImmutableHashSet<string> labelled =
-            [.. page.Document.QuerySelectorAll("label[for]").Select(label => label.GetAttribute("for")!)];
-        return page.Elements.SelectMany(element => Check(element, labelled)
-            .Select(what => InspectionDiagnostics.NoName(what, page.SpanOf(element))));
+        [
+            .. page.Document.QuerySelectorAll("label[for]").Select(label => label.GetAttribute("for")!),
+        ];
+        return page.Elements.SelectMany(element =>
+            Check(element, labelled).Select(what => InspectionDiagnostics.NoName(what, page.SpanOf(element)))
+        );
     }
 
     private static IEnumerable<string> Check(IElement element, ImmutableHashSet<string> labelled)
@@ -41,35 +44,39 @@ internal static class NameChecks
         }
     }
 
-    private static bool IsPicture(IElement element) => element.LocalName switch
-    {
-        "img" => true,
-        "area" => element.HasAttribute("href"),
-        "input" => element.GetAttribute("type") == "image",
-        _ => false,
-    };
+    private static bool IsPicture(IElement element) =>
+        element.LocalName switch
+        {
+            "img" => true,
+            "area" => element.HasAttribute("href"),
+            "input" => element.GetAttribute("type") == "image",
+            _ => false,
+        };
 
     private static bool IsDrawing(IElement element) =>
         element.LocalName == "svg" && element.GetAttribute("role") == "img";
 
-    private static bool IsControl(IElement element) => element.LocalName switch
-    {
-        "input" => !Unlabelled.Contains(element.GetAttribute("type")?.ToLowerInvariant() ?? "text"),
-        "select" or "textarea" or "meter" or "progress" => true,
-        _ => false,
-    };
+    private static bool IsControl(IElement element) =>
+        element.LocalName switch
+        {
+            "input" => !Unlabelled.Contains(element.GetAttribute("type")?.ToLowerInvariant() ?? "text"),
+            "select" or "textarea" or "meter" or "progress" => true,
+            _ => false,
+        };
 
     private static bool IsLabelled(IElement control, ImmutableHashSet<string> labelled) =>
         HasOwnName(control)
-            || (control.GetAttribute("id") is { } id && labelled.Contains(id)) || control.Closest("label") is not null;
+        || (control.GetAttribute("id") is { } id && labelled.Contains(id))
+        || control.Closest("label") is not null;
 
     private static bool HasOwnName(IElement element) =>
         HasText(element, "aria-label") || HasText(element, "aria-labelledby");
 
     private static bool HasWords(IElement button) =>
         !string.IsNullOrWhiteSpace(button.TextContent)
-        || button.QuerySelectorAll("img[alt],svg[aria-label]").Any(
-            it => HasText(it, "alt") || HasText(it, "aria-label"));
+        || button
+            .QuerySelectorAll("img[alt],svg[aria-label]")
+            .Any(it => HasText(it, "alt") || HasText(it, "aria-label"));
 
     private static bool HasText(IElement element, string attribute) =>
         !string.IsNullOrWhiteSpace(element.GetAttribute(attribute));

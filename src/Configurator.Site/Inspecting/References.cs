@@ -8,13 +8,21 @@ internal static class References
 {
     private static readonly ImmutableHashSet<string> Attributes =
     [
-        "href", "xlink:href", "src", "data", "action", "formaction", "poster", "background", "manifest", "longdesc",
+        "href",
+        "xlink:href",
+        "src",
+        "data",
+        "action",
+        "formaction",
+        "poster",
+        "background",
+        "manifest",
+        "longdesc",
     ];
 
     private static readonly ImmutableHashSet<string> Pictures = ["img", "image", "input", "source", "feimage"];
 
-    public static IEnumerable<Reference> In(HtmlPage page) =>
-        page.Elements.SelectMany(element => Of(element, page));
+    public static IEnumerable<Reference> In(HtmlPage page) => page.Elements.SelectMany(element => Of(element, page));
 
     private static IEnumerable<Reference> Of(IElement element, HtmlPage page)
     {
@@ -38,17 +46,19 @@ internal static class References
             _ => [],
         };
 
-    private static ReferenceUse UseOf(IElement element) => element.LocalName switch
-    {
-        "a" or "area" => ReferenceUse.Link,
-        "link" when element.GetAttribute("rel") == "canonical" => ReferenceUse.Link,
-        var name when Pictures.Contains(name.ToLowerInvariant()) => ReferenceUse.Picture,
-        _ => ReferenceUse.Request,
-    };
+    private static ReferenceUse UseOf(IElement element) =>
+        element.LocalName switch
+        {
+            "a" or "area" => ReferenceUse.Link,
+            "link" when element.GetAttribute("rel") == "canonical" => ReferenceUse.Link,
+            var name when Pictures.Contains(name.ToLowerInvariant()) => ReferenceUse.Picture,
+            _ => ReferenceUse.Request,
+        };
 
-    private static IEnumerable<string> Candidates(string srcset) => srcset
-        .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-        .Select(candidate => candidate.Split(' ')[0]);
+    private static IEnumerable<string> Candidates(string srcset) =>
+        srcset
+            .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Select(candidate => candidate.Split(' ')[0]);
 
     /// <summary>HTML Living Standard, meta http-equiv: a delay, then the target after <c>url=</c>.</summary>
     private static IEnumerable<string> Refresh(string content)

@@ -9,7 +9,19 @@ internal static partial class SitePath
     public const string Sums = "SHA256SUMS";
 
     private static readonly ImmutableHashSet<string> Endings =
-        ["html", "css", "js", "json", "csv", "xlsx", "svg", "png", "txt", "yaml", "webmanifest"];
+    [
+        "html",
+        "css",
+        "js",
+        "json",
+        "csv",
+        "xlsx",
+        "svg",
+        "png",
+        "txt",
+        "yaml",
+        "webmanifest",
+    ];
 
     /// <summary>As it stands in messages, where the site is one folder beside the definitions.</summary>
     public static string Shown(string path) => "_site/" + path;
@@ -65,10 +77,14 @@ internal static partial class SitePath
     private static bool IsDevice(string step) => Device().IsMatch(step);
 
     [GeneratedRegex(
-        @"^[a-z0-9][a-z0-9.-]*(/[a-z0-9][a-z0-9.-]*)*$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+        @"^[a-z0-9][a-z0-9.-]*(/[a-z0-9][a-z0-9.-]*)*$",
+        RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Form();
 
     [GeneratedRegex(
-        @"^(con|prn|aux|nul|com[0-9]|lpt[0-9])(\.|$)", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+        @"^(con|prn|aux|nul|com[0-9]|lpt[0-9])(\.|$)",
+        RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Device();
 }

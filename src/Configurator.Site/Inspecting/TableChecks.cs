@@ -55,7 +55,8 @@ internal static class TableChecks
                 {
                     yield return (
                         FormattableString.Invariant($"the row is {row.Width} cells wide, the first is {width}"),
-                        row.Element);
+                        row.Element
+                    );
                 }
             }
         }

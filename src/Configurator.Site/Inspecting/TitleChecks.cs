@@ -25,9 +25,10 @@ internal static class TitleChecks
     }
 
     /// <summary>A title that two pages share tells nobody which of them is open.</summary>
-    public static IEnumerable<Diagnostic> Unique(IEnumerable<PageFacts> pages) => pages
-        .Select(page => page.Title)
-        .OfType<Located<string>>()
-        .GroupBy(title => title.Value, StringComparer.Ordinal)
-        .SelectMany(alike => alike.Skip(1).Select(title => InspectionDiagnostics.SameTitle(title, alike.First())));
+    public static IEnumerable<Diagnostic> Unique(IEnumerable<PageFacts> pages) =>
+        pages
+            .Select(page => page.Title)
+            .OfType<Located<string>>()
+            .GroupBy(title => title.Value, StringComparer.Ordinal)
+            .SelectMany(alike => alike.Skip(1).Select(title => InspectionDiagnostics.SameTitle(title, alike.First())));
 }

@@ -31,13 +31,14 @@ internal static class LinkPolicy
         return end >= 0 && target[end] == ':' ? target[..end].ToLowerInvariant() : null;
     }
 
-    private static string? SchemeRefusal(string scheme, string target, bool isImage) => scheme switch
-    {
-        "https" or "mailto" when isImage => "pictures come from the catalogue",
-        "https" => IsWeb(target) ? null : "it is no web address",
-        "mailto" => null,
-        _ => $"scheme `{scheme}`",
-    };
+    private static string? SchemeRefusal(string scheme, string target, bool isImage) =>
+        scheme switch
+        {
+            "https" or "mailto" when isImage => "pictures come from the catalogue",
+            "https" => IsWeb(target) ? null : "it is no web address",
+            "mailto" => null,
+            _ => $"scheme `{scheme}`",
+        };
 
     private static bool IsWeb(string target) =>
         target.StartsWith("https://", StringComparison.OrdinalIgnoreCase)

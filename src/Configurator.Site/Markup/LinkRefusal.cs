@@ -25,12 +25,13 @@ internal static class LinkRefusal
         }
     }
 
-    private static string? TargetOf(Inline inline) => inline switch
-    {
-        LinkInline link => link.Url ?? "",
-        AutolinkInline { IsEmail: false } link => link.Url,
-        _ => null,
-    };
+    private static string? TargetOf(Inline inline) =>
+        inline switch
+        {
+            LinkInline link => link.Url ?? "",
+            AutolinkInline { IsEmail: false } link => link.Url,
+            _ => null,
+        };
 
     private static Inline WordsOf(Inline inline) =>
         inline is AutolinkInline link ? new LiteralInline(link.Url) : new ContainerInline();

@@ -9,14 +9,20 @@ namespace Configurator.Site.Markup;
 internal static class RawHtml
 {
     /// <summary>The same language with HTML on: only to see where there is any.</summary>
-    private static readonly MarkdownPipeline WithHtml =
-        new MarkdownPipelineBuilder().UsePreciseSourceLocation().UsePipeTables().UseDefinitionLists().Build();
+    private static readonly MarkdownPipeline WithHtml = new MarkdownPipelineBuilder()
+        .UsePreciseSourceLocation()
+        .UsePipeTables()
+        .UseDefinitionLists()
+        .Build();
 
-    public static IEnumerable<Diagnostic> Find(Prose prose) => prose.Text.Text.Contains('<', StringComparison.Ordinal)
-        ? Markdown.Parse(prose.Text.Text, WithHtml).Descendants()
-            .Where(part => part is HtmlBlock or HtmlInline)
-            .Select(prose.SpanOf)
-            .DistinctBy(span => span.Line)
-            .Select(MarkupDiagnostics.HasHtml)
-        : [];
+    public static IEnumerable<Diagnostic> Find(Prose prose) =>
+        prose.Text.Text.Contains('<', StringComparison.Ordinal)
+            ? Markdown
+                .Parse(prose.Text.Text, WithHtml)
+                .Descendants()
+                .Where(part => part is HtmlBlock or HtmlInline)
+                .Select(prose.SpanOf)
+                .DistinctBy(span => span.Line)
+                .Select(MarkupDiagnostics.HasHtml)
+            : [];
 }

@@ -20,15 +20,18 @@ internal static class Sanitiser
 
     private static HtmlSanitizer Create()
     {
-        var rules = new HtmlSanitizer(new HtmlSanitizerOptions
-        {
-            AllowedTags = Names(
-                "p h1 h2 h3 h4 h5 h6 ul ol li table caption thead tbody tfoot tr th td code pre em strong a img br hr "
-                + "sub sup dl dt dd blockquote"),
-            AllowedAttributes = Names("href title src alt colspan rowspan scope start"),
-            UriAttributes = Names("href src"),
-            AllowedSchemes = Names("https mailto"),
-        });
+        var rules = new HtmlSanitizer(
+            new HtmlSanitizerOptions
+            {
+                AllowedTags = Names(
+                    "p h1 h2 h3 h4 h5 h6 ul ol li table caption thead tbody tfoot tr th td code pre em strong a img br hr "
+                        + "sub sup dl dt dd blockquote"
+                ),
+                AllowedAttributes = Names("href title src alt colspan rowspan scope start"),
+                UriAttributes = Names("href src"),
+                AllowedSchemes = Names("https mailto"),
+            }
+        );
         rules.FilterUrl += (_, url) =>
         {
             var isImage = url.Tag.LocalName == "img";

@@ -14,21 +14,35 @@ internal static class CompileErrors
 {
     private const string ModelMark = "@model ";
 
-    public static ImmutableArray<Diagnostic> Of(string key, IReadOnlyList<RazorDiagnostic> errors) => InOrder(errors
-        .Where(error => error.Severity == RazorDiagnosticSeverity.Error)
-        .Select(error => RenderingDiagnostics.CompileError(
-            error.GetMessage(CultureInfo.InvariantCulture), error.Id, SpanOf(error.Span, TemplateKey.PathOf(key)))));
+    public static ImmutableArray<Diagnostic> Of(string key, IReadOnlyList<RazorDiagnostic> errors) =>
+        InOrder(
+            errors
+                .Where(error => error.Severity == RazorDiagnosticSeverity.Error)
+                .Select(error =>
+                    RenderingDiagnostics.CompileError(
+                        error.GetMessage(CultureInfo.InvariantCulture),
+                        error.Id,
+                        SpanOf(error.Span, TemplateKey.PathOf(key))
+                    )
+                )
+        );
 
     public static ImmutableArray<Diagnostic> Of(
         IGeneratedRazorTemplate template,
         IEnumerable<Microsoft.CodeAnalysis.Diagnostic> errors,
-        TemplateProject project) =>
-        InOrder(errors
-            .Where(error => error.Severity == DiagnosticSeverity.Error)
-            .Select(error => RenderingDiagnostics.CompileError(
-                error.GetMessage(CultureInfo.InvariantCulture),
-                error.Id,
-                SpanOf(error.Location, TemplateKey.PathOf(template.TemplateKey), project))));
+        TemplateProject project
+    ) =>
+        InOrder(
+            errors
+                .Where(error => error.Severity == DiagnosticSeverity.Error)
+                .Select(error =>
+                    RenderingDiagnostics.CompileError(
+                        error.GetMessage(CultureInfo.InvariantCulture),
+                        error.Id,
+                        SpanOf(error.Location, TemplateKey.PathOf(template.TemplateKey), project)
+                    )
+                )
+        );
 
     private static ImmutableArray<Diagnostic> InOrder(IEnumerable<Diagnostic> diagnostics) =>
         [.. Diagnostic.InOrder(diagnostics).DistinctBy(it => (it.Span, it.Message))];
@@ -76,7 +90,8 @@ internal static class CompileErrors
     /// <summary>What has no place in the template, such as the base class, comes from its <c>@model</c> line.</summary>
     private static SourceSpan ModelLine(SourceText template)
     {
-        var line = Enumerable.Range(1, template.LineCount)
+        var line = Enumerable
+            .Range(1, template.LineCount)
             .FirstOrDefault(it => template.Line(it).TrimStart().StartsWith(ModelMark, StringComparison.Ordinal));
         if (line == 0)
         {

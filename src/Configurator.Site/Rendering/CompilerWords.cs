@@ -20,10 +20,13 @@ internal static partial class CompilerWords
     /// <summary>About assemblies and extension methods, which nobody can add from a template.</summary>
     [GeneratedRegex(
         @" and no accessible extension method .* could be found| \(are you missing .*\?\)",
-        RegexOptions.NonBacktracking)]
+        RegexOptions.NonBacktracking
+    )]
     private static partial Regex Advice();
 
     [GeneratedRegex(
-        "'(?<name>[^'`]+)['`]|\"(?<name>[^\"]+)\"", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+        "'(?<name>[^'`]+)['`]|\"(?<name>[^\"]+)\"",
+        RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Quoted();
 }

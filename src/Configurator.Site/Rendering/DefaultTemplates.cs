@@ -9,17 +9,19 @@ public static class DefaultTemplates
 {
     private static readonly Assembly Home = typeof(DefaultTemplates).Assembly;
 
-    public static TemplateSet Load() => TemplateSet.Of(
-        Below("templates/").Select(file => SourceText.Decode(new(file.Key, file.Value))).OfType<SourceText>());
+    public static TemplateSet Load() =>
+        TemplateSet.Of(
+            Below("templates/").Select(file => SourceText.Decode(new(file.Key, file.Value))).OfType<SourceText>()
+        );
 
     /// <summary>Style sheets, scripts and pictures by their path below <c>site-templates/assets</c>.</summary>
     public static ImmutableSortedDictionary<string, ReadOnlyMemory<byte>> Assets() =>
         Below("assets/").ToImmutableSortedDictionary(StringComparer.Ordinal);
 
-    private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Below(string folder) => Home
-        .GetManifestResourceNames()
-        .Where(name => name.StartsWith(folder, StringComparison.Ordinal))
-        .Select(name => KeyValuePair.Create(name[folder.Length..].Replace('\\', '/'), Read(name)));
+    private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Below(string folder) =>
+        Home.GetManifestResourceNames()
+            .Where(name => name.StartsWith(folder, StringComparison.Ordinal))
+            .Select(name => KeyValuePair.Create(name[folder.Length..].Replace('\\', '/'), Read(name)));
 
     private static ReadOnlyMemory<byte> Read(string name)
     {

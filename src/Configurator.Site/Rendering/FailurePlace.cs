@@ -9,7 +9,8 @@ internal static class FailurePlace
     public static SourceSpan Of(Exception exception, string key, TemplateProject project)
     {
         var folder = TemplateKey.PathOf("");
-        var frame = new StackTrace(exception, fNeedFileInfo: true).GetFrames()
+        var frame = new StackTrace(exception, fNeedFileInfo: true)
+            .GetFrames()
             .FirstOrDefault(it => it.GetFileName()?.StartsWith(folder, StringComparison.Ordinal) == true);
         return frame is null
             ? SourceSpan.FileStart(TemplateKey.PathOf(key))

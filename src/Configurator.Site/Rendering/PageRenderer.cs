@@ -26,13 +26,14 @@ internal sealed class PageRenderer
     }
 
     /// <summary>Compiles every template, used or not, and follows the names that they give each other.</summary>
-    public ImmutableArray<Diagnostic> CheckAll() => Once(
-    [
-        .. _project.ImportTexts.SelectMany(TemplateRules.Check),
-        .. _project.PageKeys.SelectMany(key => _compiler.Check(key)),
-        .. _project.Calls.Where(call => !_project.Has(call.Key))
-            .Select(call => RenderingDiagnostics.Missing(call.Key, call.Span)),
-    ]);
+    public ImmutableArray<Diagnostic> CheckAll() =>
+        Once([
+            .. _project.ImportTexts.SelectMany(TemplateRules.Check),
+            .. _project.PageKeys.SelectMany(key => _compiler.Check(key)),
+            .. _project
+                .Calls.Where(call => !_project.Has(call.Key))
+                .Select(call => RenderingDiagnostics.Missing(call.Key, call.Span)),
+        ]);
 
     /// <summary>Makes all pages, in parallel, after <see cref="CheckAll"/>. A page that failed is left out.</summary>
     public Outcome<SiteFiles> RenderAll(ImmutableArray<PageJob> jobs)

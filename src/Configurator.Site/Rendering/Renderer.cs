@@ -17,7 +17,8 @@ public static class Renderer
     public static Outcome<SiteFiles> Render(SiteDocuments documents)
     {
         var catalogue = documents.Engineered.Catalogue;
-        var pages = RendererOf(catalogue).RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
+        var pages = RendererOf(catalogue)
+            .RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
         return new(pages.Value.With(Assets(catalogue.Assets)), [.. CheckProse(catalogue), .. pages.Diagnostics]);
     }
 
@@ -32,19 +33,30 @@ public static class Renderer
     }
 
     /// <summary>What cannot be shown of the prose, once for each piece however many pages carry it.</summary>
-    private static IEnumerable<Diagnostic> CheckProse(Catalogue catalogue) => catalogue.Options.Values.SelectMany(option => option.Notes.Sections)
-        .Concat(catalogue.Devices.Values.SelectMany(device => device.Notes.Sections))
-        .Select(note => new Passage(note.Markdown, note.Span, BelowLevel: 2))
-        .Concat(catalogue.Machines.Values.Select(machine => machine.About).OfType<SourceText>()
-            .Select(about => new Passage(about.Text, SourceSpan.FileStart(about.Path), BelowLevel: 2)))
-        .AsParallel().AsOrdered()
-        .SelectMany(passage => ProseOf(passage).Diagnostics);
+    private static IEnumerable<Diagnostic> CheckProse(Catalogue catalogue) =>
+        catalogue
+            .Options.Values.SelectMany(option => option.Notes.Sections)
+            .Concat(catalogue.Devices.Values.SelectMany(device => device.Notes.Sections))
+            .Select(note => new Passage(note.Markdown, note.Span, BelowLevel: 2))
+            .Concat(
+                catalogue
+                    .Machines.Values.Select(machine => machine.About)
+                    .OfType<SourceText>()
+                    .Select(about => new Passage(about.Text, SourceSpan.FileStart(about.Path), BelowLevel: 2))
+            )
+            .AsParallel()
+            .AsOrdered()
+            .SelectMany(passage => ProseOf(passage).Diagnostics);
 
     public static Outcome<SafeHtml> ProseOf(Passage passage) =>
         MarkdownRenderer.Render(passage.Markdown, passage.Span.Path, passage.Span.Line, passage.BelowLevel);
 
-    private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Assets(ImmutableArray<SourceFile> own) => DefaultTemplates.Assets()
-        .SetItems(own.Where(file => file.Path.StartsWith(AssetFolder, StringComparison.Ordinal))
-            .Select(file => KeyValuePair.Create(file.Path[AssetFolder.Length..], file.Bytes)))
-        .Select(asset => KeyValuePair.Create("assets/" + asset.Key, asset.Value));
+    private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Assets(ImmutableArray<SourceFile> own) =>
+        DefaultTemplates
+            .Assets()
+            .SetItems(
+                own.Where(file => file.Path.StartsWith(AssetFolder, StringComparison.Ordinal))
+                    .Select(file => KeyValuePair.Create(file.Path[AssetFolder.Length..], file.Bytes))
+            )
+            .Select(asset => KeyValuePair.Create("assets/" + asset.Key, asset.Value));
 }

@@ -34,7 +34,11 @@ public abstract class SitePage<TModel> : TemplatePage<TModel>
     /// <param name="path">Filled in by the compiler.</param>
     /// <param name="line">Filled in by the compiler.</param>
     public async Task<IHtmlContent> IncludeAsync(
-        string key, object? model, [CallerFilePath] string path = "", [CallerLineNumber] int line = 0)
+        string key,
+        object? model,
+        [CallerFilePath] string path = "",
+        [CallerLineNumber] int line = 0
+    )
     {
         await ((SitePageContext)PageContext).IncludeAsync(key, model, path, line);
         return HtmlString.Empty;

@@ -17,9 +17,7 @@ internal sealed class SitePageContext : PageContext
     private readonly int _depth;
 
     public SitePageContext(PageHost host, string key, TextWriter writer)
-        : this(host, new ExpandoObject(), key, writer, depth: 0)
-    {
-    }
+        : this(host, new ExpandoObject(), key, writer, depth: 0) { }
 
     private SitePageContext(PageHost host, ExpandoObject bag, string key, TextWriter writer, int depth)
         : base(bag)

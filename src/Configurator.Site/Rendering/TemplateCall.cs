@@ -19,13 +19,17 @@ internal sealed partial record TemplateCall(string Key, bool IsLayout, SourceSpa
             {
                 var key = match.Groups["key"];
                 yield return new(
-                    key.Value, match.Groups["layout"].Success, new(template.Path, line, key.Index + 1, key.Length));
+                    key.Value,
+                    match.Groups["layout"].Success,
+                    new(template.Path, line, key.Index + 1, key.Length)
+                );
             }
         }
     }
 
     [GeneratedRegex(
         """(\bIncludeAsync\s*\(|(?<layout>\bLayout)\s*=)\s*"(?<key>[^"{}\\]+)"\s*[;,)}]""",
-        RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+        RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture
+    )]
     private static partial Regex Call();
 }

@@ -16,7 +16,10 @@ internal sealed class TemplateCompilation(TemplateProject project, ImmutableArra
     : ICompilationService
 {
     private static readonly CSharpCompilationOptions Options = new(
-        OutputKind.DynamicallyLinkedLibrary, optimizationLevel: OptimizationLevel.Release, deterministic: true);
+        OutputKind.DynamicallyLinkedLibrary,
+        optimizationLevel: OptimizationLevel.Release,
+        deterministic: true
+    );
 
     private readonly Lazy<ImmutableArray<MetadataReference>> _references = new(() => TemplateReferences.With(models));
 
@@ -35,7 +38,8 @@ internal sealed class TemplateCompilation(TemplateProject project, ImmutableArra
             NameOf(razorTemplate),
             [CSharpSyntaxTree.ParseText(code, ParseOptions, TemplateKey.PathOf(razorTemplate.TemplateKey) + ".g.cs")],
             _references.Value,
-            Options);
+            Options
+        );
         using var image = new MemoryStream();
         using var symbols = new MemoryStream();
         var result = compilation.Emit(image, symbols, options: EmitOptions);

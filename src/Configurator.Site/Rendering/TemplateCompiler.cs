@@ -14,7 +14,8 @@ namespace Configurator.Site.Rendering;
 
 /// <summary>Templates by key to page classes, each text compiled once in the life of the process.</summary>
 internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<Assembly> models)
-    : IRazorTemplateCompiler, ITemplateFactoryProvider
+    : IRazorTemplateCompiler,
+        ITemplateFactoryProvider
 {
     private static readonly ConcurrentDictionary<string, Lazy<Compiled>> Known = new(StringComparer.Ordinal);
 
@@ -35,21 +36,24 @@ internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<A
 
         var compiled = Find(templateKey);
         return compiled.PageType is { } type
-            ? Task.FromResult(new CompiledTemplateDescriptor
-            {
-                TemplateKey = templateKey,
-                TemplateAttribute = new RazorLightTemplateAttribute(templateKey, type),
-            })
+            ? Task.FromResult(
+                new CompiledTemplateDescriptor
+                {
+                    TemplateKey = templateKey,
+                    TemplateAttribute = new RazorLightTemplateAttribute(templateKey, type),
+                }
+            )
             : throw new TemplateFailure(compiled.Errors);
     }
 
     /// <summary>A page instance makes one page: it keeps what its sections and layout said.</summary>
-    public Func<ITemplatePage> CreateFactory(CompiledTemplateDescriptor templateDescriptor) => () =>
-    {
-        var page = (ITemplatePage)Activator.CreateInstance(templateDescriptor.Type)!;
-        page.Key = templateDescriptor.TemplateKey;
-        return page;
-    };
+    public Func<ITemplatePage> CreateFactory(CompiledTemplateDescriptor templateDescriptor) =>
+        () =>
+        {
+            var page = (ITemplatePage)Activator.CreateInstance(templateDescriptor.Type)!;
+            page.Key = templateDescriptor.TemplateKey;
+            return page;
+        };
 
     private Compiled Find(string key) =>
         _byKey.GetOrAdd(key, _ => Known.GetOrAdd(HashOf(key), _ => new(() => Compile(key)))).Value;

@@ -7,9 +7,7 @@ namespace Configurator.Site.Rendering;
 internal sealed class TemplateFailure(ImmutableArray<Diagnostic> diagnostics) : Exception
 {
     public TemplateFailure(Diagnostic diagnostic)
-        : this([diagnostic])
-    {
-    }
+        : this([diagnostic]) { }
 
     public ImmutableArray<Diagnostic> Diagnostics { get; } = diagnostics;
 }

@@ -21,7 +21,8 @@ internal sealed class TemplateGenerator(TemplateProject project) : RazorSourceGe
         @model object
 
         """,
-        new RazorSourceDocumentProperties());
+        new RazorSourceDocumentProperties()
+    );
 
     private static readonly Lock OneAtATime = new();
 
@@ -37,13 +38,17 @@ internal sealed class TemplateGenerator(TemplateProject project) : RazorSourceGe
     /// <summary>
     /// The engine takes version 2.0 of the language where it is not told: no markup in local functions.
     /// </summary>
-    private static readonly Lazy<RazorParserOptions> Syntax = new(() => RazorParserOptions.Create(options =>
-    {
-        foreach (var feature in Engine.Features.OfType<IConfigureRazorParserOptionsFeature>().OrderBy(it => it.Order))
+    private static readonly Lazy<RazorParserOptions> Syntax = new(() =>
+        RazorParserOptions.Create(options =>
         {
-            feature.Configure(options);
-        }
-    }));
+            foreach (
+                var feature in Engine.Features.OfType<IConfigureRazorParserOptionsFeature>().OrderBy(it => it.Order)
+            )
+            {
+                feature.Configure(options);
+            }
+        })
+    );
 
     /// <summary>The default here, unlike the engine's, maps columns and not only lines back to the template.</summary>
     private static readonly RazorCodeGenerationOptions ExactPlaces = RazorCodeGenerationOptions.CreateDefault();
@@ -60,7 +65,9 @@ internal sealed class TemplateGenerator(TemplateProject project) : RazorSourceGe
     {
         var imports = project.Imports(projectItem.Key).Select(import => Document(import.Path, import.Text));
         var document = RazorCodeDocument.Create(
-            Document(TemplateKey.PathOf(projectItem.Key), ((TemplateItem)projectItem).Text), [BuiltIn, .. imports]);
+            Document(TemplateKey.PathOf(projectItem.Key), ((TemplateItem)projectItem).Text),
+            [BuiltIn, .. imports]
+        );
         document.SetParserOptions(Syntax.Value);
         document.SetCodeGenerationOptions(ExactPlaces);
         return Task.FromResult(document);

@@ -8,7 +8,8 @@ namespace Configurator.Site.Rendering;
 internal sealed class TemplateProject(TemplateSet templates) : RazorLightProject
 {
     private readonly Lazy<ImmutableArray<TemplateCall>> _calls = new(() =>
-        [.. templates.Templates.Values.SelectMany(TemplateCall.In)]);
+        [.. templates.Templates.Values.SelectMany(TemplateCall.In)]
+    );
 
     public IEnumerable<string> PageKeys => templates.Templates.Keys.Where(key => !TemplateKey.IsImports(key));
 
@@ -44,6 +45,7 @@ internal sealed class TemplateProject(TemplateSet templates) : RazorLightProject
         Task.FromResult<RazorLightProjectItem>(Item(templateKey));
 
     public override Task<IEnumerable<RazorLightProjectItem>> GetImportsAsync(string templateKey) =>
-        Task.FromResult(TemplateKey.ImportsOf(templateKey).Select(Item).Where(item => item.Exists)
-            .Cast<RazorLightProjectItem>());
+        Task.FromResult(
+            TemplateKey.ImportsOf(templateKey).Select(Item).Where(item => item.Exists).Cast<RazorLightProjectItem>()
+        );
 }

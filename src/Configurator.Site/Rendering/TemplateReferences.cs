@@ -16,13 +16,25 @@ internal static class TemplateReferences
 {
     private static readonly ImmutableArray<string> OfTheRuntime =
     [
-        "Microsoft.CSharp", "netstandard", "System.Collections", "System.Collections.Immutable", "System.Linq",
-        "System.Linq.Expressions", "System.Memory", "System.ObjectModel", "System.Private.CoreLib", "System.Runtime",
-        "System.Runtime.Extensions", "System.Runtime.Numerics", "System.Text.Encodings.Web", "System.Threading",
+        "Microsoft.CSharp",
+        "netstandard",
+        "System.Collections",
+        "System.Collections.Immutable",
+        "System.Linq",
+        "System.Linq.Expressions",
+        "System.Memory",
+        "System.ObjectModel",
+        "System.Private.CoreLib",
+        "System.Runtime",
+        "System.Runtime.Extensions",
+        "System.Runtime.Numerics",
+        "System.Text.Encodings.Web",
+        "System.Threading",
     ];
 
     private static readonly Lazy<ImmutableArray<MetadataReference>> Fixed = new(() =>
-        [.. RuntimePaths().Concat(EnginePaths()).Select(Reference)]);
+        [.. RuntimePaths().Concat(EnginePaths()).Select(Reference)]
+    );
 
     public static ImmutableArray<MetadataReference> With(ImmutableArray<Assembly> models) =>
         [.. Fixed.Value, .. models.Select(model => Reference(model.Location))];
@@ -32,9 +44,15 @@ internal static class TemplateReferences
     private static IEnumerable<string> EnginePaths() =>
         new[]
         {
-            typeof(SafeHtml), typeof(SourceSpan), typeof(TemplatePage), typeof(IHtmlContent), typeof(ITagHelper),
+            typeof(SafeHtml),
+            typeof(SourceSpan),
+            typeof(TemplatePage),
+            typeof(IHtmlContent),
+            typeof(ITagHelper),
             typeof(TagHelperExecutionContext),
-        }.Select(type => type.Assembly.Location).Distinct(StringComparer.Ordinal);
+        }
+            .Select(type => type.Assembly.Location)
+            .Distinct(StringComparer.Ordinal);
 
     private static IEnumerable<string> RuntimePaths()
     {

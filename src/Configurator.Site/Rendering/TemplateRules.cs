@@ -18,18 +18,22 @@ internal static partial class TemplateRules
             {
                 var used = match.Groups["used"];
                 yield return RenderingDiagnostics.NotAllowed(
-                    used.Value.Trim(), new(template.Path, line, used.Index + 1, used.Value.TrimEnd().Length));
+                    used.Value.Trim(),
+                    new(template.Path, line, used.Index + 1, used.Value.TrimEnd().Length)
+                );
             }
         }
     }
 
     [GeneratedRegex(
         """
-        ^\s*(?<used>@(addTagHelper|removeTagHelper|tagHelperPrefix|inject|page|namespace)\b.*)
-        |^\s*(?<used>@inherits\s+(?!(Configurator\.Site\.Rendering\.)?SitePage<TModel>\s*$).*)
-        |(?<used><(vc:[\w-]+|partial|cache|distributed-cache|environment|component|persist-component-state)\b)
-        |\s(?<used>asp-[\w-]+)\s*=
-        """,
-        RegexOptions.IgnorePatternWhitespace | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+            ^\s*(?<used>@(addTagHelper|removeTagHelper|tagHelperPrefix|inject|page|namespace)\b.*)
+            |^\s*(?<used>@inherits\s+(?!(Configurator\.Site\.Rendering\.)?SitePage<TModel>\s*$).*)
+            |(?<used><(vc:[\w-]+|partial|cache|distributed-cache|environment|component|persist-component-state)\b)
+            |\s(?<used>asp-[\w-]+)\s*=
+            """,
+        RegexOptions.IgnorePatternWhitespace | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000
+    )]
     private static partial Regex Refused();
 }

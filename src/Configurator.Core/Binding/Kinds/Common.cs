@@ -20,41 +20,57 @@ internal static class Common
     public static readonly ConditionShape ACondition = new();
     public static readonly SettingShape Setting = new();
     public static readonly PatternShape Revision = new("a revision such as `B`", "^[A-Z]{1,3}$|^[0-9]{1,3}$");
-    public static readonly PatternShape AnInstanceKey = new("`SOURCE/FIT/ORDINAL`, such as `cup-presence/cup-eye/1`", "^[a-z0-9-]+/[a-z0-9-]+/[1-9][0-9]{0,2}$");
-    public static readonly PatternShape AHome = new("`MASTER:PORT` such as `front:3`, or `direct`", "^[a-z0-9-]+:[1-9][0-9]?$|^direct$");
+    public static readonly PatternShape AnInstanceKey = new(
+        "`SOURCE/FIT/ORDINAL`, such as `cup-presence/cup-eye/1`",
+        "^[a-z0-9-]+/[a-z0-9-]+/[1-9][0-9]{0,2}$"
+    );
+    public static readonly PatternShape AHome = new(
+        "`MASTER:PORT` such as `front:3`, or `direct`",
+        "^[a-z0-9-]+:[1-9][0-9]?$|^direct$"
+    );
 
-    public static readonly WordShape APortClass = new(ImmutableSortedDictionary.CreateRange<string, object>(
-        StringComparer.Ordinal, [new("A", Model.PortClass.A), new("B", Model.PortClass.B), new("switching", Model.PortClass.Switching)]));
+    public static readonly WordShape APortClass = new(
+        ImmutableSortedDictionary.CreateRange<string, object>(
+            StringComparer.Ordinal,
+            [new("A", Model.PortClass.A), new("B", Model.PortClass.B), new("switching", Model.PortClass.Switching)]
+        )
+    );
 
     public static readonly ListShape FormerIds = new(Id);
 
-    public static readonly RecordShape Accepted = new("accepted deviation",
-    [
-        Required("finding", new LineShape("a finding's id"), "The id of the failed finding, as `check` prints it."),
-        Required("by", AText, "The role that accepts it."),
-        Required("because", AText, "Why it may stay."),
-        Required("until", Date, "The last day on which it is accepted."),
-    ]);
+    public static readonly RecordShape Accepted = new(
+        "accepted deviation",
+        [
+            Required("finding", new LineShape("a finding's id"), "The id of the failed finding, as `check` prints it."),
+            Required("by", AText, "The role that accepts it."),
+            Required("because", AText, "Why it may stay."),
+            Required("until", Date, "The last day on which it is accepted."),
+        ]
+    );
 
     public static Field Required(string key, Shape shape, string doc) => new(key, shape, doc) { IsRequired = true };
 
     public static Field Optional(string key, Shape shape, string doc) => new(key, shape, doc);
 
-    public static QuantityShape Of(Dimension dimension) => new(dimension, dimension switch
-    {
-        Dimension.Length => "600 mm",
-        Dimension.Current => "350 mA",
-        Dimension.Voltage => "24 V",
-        Dimension.Power => "12 W",
-        Dimension.Time => "0.4 ms",
-        Dimension.Rate => "30 1/min",
-        Dimension.Speed => "12 m/min",
-        Dimension.Pressure => "6 bar",
-        Dimension.FreeAirFlow => "18 l/min",
-        Dimension.Temperature => "72 degC",
-        Dimension.Mass => "1.2 kg",
-        Dimension.CrossSection => "2.5 mm2",
-        Dimension.Share => "40 percent",
-        _ => "180 EUR",
-    });
+    public static QuantityShape Of(Dimension dimension) =>
+        new(
+            dimension,
+            dimension switch
+            {
+                Dimension.Length => "600 mm",
+                Dimension.Current => "350 mA",
+                Dimension.Voltage => "24 V",
+                Dimension.Power => "12 W",
+                Dimension.Time => "0.4 ms",
+                Dimension.Rate => "30 1/min",
+                Dimension.Speed => "12 m/min",
+                Dimension.Pressure => "6 bar",
+                Dimension.FreeAirFlow => "18 l/min",
+                Dimension.Temperature => "72 degC",
+                Dimension.Mass => "1.2 kg",
+                Dimension.CrossSection => "2.5 mm2",
+                Dimension.Share => "40 percent",
+                _ => "180 EUR",
+            }
+        );
 }

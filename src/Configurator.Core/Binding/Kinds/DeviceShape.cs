@@ -10,76 +10,113 @@ internal static class DeviceShape
 {
     private static readonly ListShape PortNumbers = new(new CountShape(1, 32));
 
-    private static readonly PatternShape Plug = new("a plug such as `m12-a-4`, `terminals` or `none`", "^(m12-[adlkstx]-[0-9]{1,2}|m8-[0-9]|terminals|none)$");
+    private static readonly PatternShape Plug = new(
+        "a plug such as `m12-a-4`, `terminals` or `none`",
+        "^(m12-[adlkstx]-[0-9]{1,2}|m8-[0-9]|terminals|none)$"
+    );
 
-    private static readonly RecordShape IoLink = new("set of IO-Link data",
-    [
-        Required("rate", WordShape.Of<BitRate>(), "Transmission rate: com1 4.8, com2 38.4, com3 230.4 kbit/s."),
-        Required("input-octets", new CountShape(0, 32), "Process data from the device, in octets."),
-        Required("output-octets", new CountShape(0, 32), "Process data to the device, in octets."),
-        Required("cycle", Of(Dimension.Time), "Shortest cycle that the device allows."),
-    ]);
+    private static readonly RecordShape IoLink = new(
+        "set of IO-Link data",
+        [
+            Required("rate", WordShape.Of<BitRate>(), "Transmission rate: com1 4.8, com2 38.4, com3 230.4 kbit/s."),
+            Required("input-octets", new CountShape(0, 32), "Process data from the device, in octets."),
+            Required("output-octets", new CountShape(0, 32), "Process data to the device, in octets."),
+            Required("cycle", Of(Dimension.Time), "Shortest cycle that the device allows."),
+        ]
+    );
 
-    private static readonly RecordShape Parameter = new("parameter",
-    [
-        Required("parameter", Id, "Its name, as recipes use it."),
-        Required("title", AText, "What it sets."),
-        Required("index", new CountShape(0, 65535), "IO-Link index."),
-        Optional("subindex", new CountShape(0, 255), "IO-Link subindex; 0 if left out."),
-        Required("type", WordShape.Of<RawType>(), "How it travels."),
-        Optional("from", Setting, "Smallest value, with its unit if it has one."),
-        Optional("to", Setting, "Largest value, in the same unit."),
-        Optional("step", Setting, "What one count of the raw value stands for."),
-        Optional("words", new TableShape(Id, new CountShape(-32768, 65535)), "Words instead of numbers, each with its raw value."),
-    ]);
+    private static readonly RecordShape Parameter = new(
+        "parameter",
+        [
+            Required("parameter", Id, "Its name, as recipes use it."),
+            Required("title", AText, "What it sets."),
+            Required("index", new CountShape(0, 65535), "IO-Link index."),
+            Optional("subindex", new CountShape(0, 255), "IO-Link subindex; 0 if left out."),
+            Required("type", WordShape.Of<RawType>(), "How it travels."),
+            Optional("from", Setting, "Smallest value, with its unit if it has one."),
+            Optional("to", Setting, "Largest value, in the same unit."),
+            Optional("step", Setting, "What one count of the raw value stands for."),
+            Optional(
+                "words",
+                new TableShape(Id, new CountShape(-32768, 65535)),
+                "Words instead of numbers, each with its raw value."
+            ),
+        ]
+    );
 
-    private static readonly RecordShape Ports = new("set of ports",
-    [
-        Optional("class-a", PortNumbers, "Numbers of the class A ports."),
-        Optional("class-b", PortNumbers, "Numbers of the class B ports."),
-        Optional("switching", PortNumbers, "Numbers of ports that take plain switching signals only."),
-        Optional("pin-2", WordShape.Of<PinTwoOffer>(), "What class A ports can do with pin 2."),
-        Optional("current-per-port", Of(Dimension.Current), "What each port may give at L+."),
-        Optional("current-in-all", Of(Dimension.Current), "What all ports together may give at L+."),
-        Optional("extra-per-port", Of(Dimension.Current), "What each class B port may give from its extra supply."),
-        Optional("extra-in-all", Of(Dimension.Current), "What all class B ports together may give."),
-    ]);
+    private static readonly RecordShape Ports = new(
+        "set of ports",
+        [
+            Optional("class-a", PortNumbers, "Numbers of the class A ports."),
+            Optional("class-b", PortNumbers, "Numbers of the class B ports."),
+            Optional("switching", PortNumbers, "Numbers of ports that take plain switching signals only."),
+            Optional("pin-2", WordShape.Of<PinTwoOffer>(), "What class A ports can do with pin 2."),
+            Optional("current-per-port", Of(Dimension.Current), "What each port may give at L+."),
+            Optional("current-in-all", Of(Dimension.Current), "What all ports together may give at L+."),
+            Optional("extra-per-port", Of(Dimension.Current), "What each class B port may give from its extra supply."),
+            Optional("extra-in-all", Of(Dimension.Current), "What all class B ports together may give."),
+        ]
+    );
 
-    private static readonly RecordShape Cordset = new("cordset",
-    [
-        Required("lengths", new ListShape(Of(Dimension.Length)), "Lengths in stock."),
-        Required("cores", new ListShape(new PatternShape("a colour code of IEC 60757 such as `BN`", "^[A-Z]{2}([A-Z]{2})?$")), "Core colours in pin order."),
-        Required("conductor", Of(Dimension.CrossSection), "Cross-section of one core."),
-        Required("jacket", Line, "Material of the jacket."),
-    ]);
+    private static readonly RecordShape Cordset = new(
+        "cordset",
+        [
+            Required("lengths", new ListShape(Of(Dimension.Length)), "Lengths in stock."),
+            Required(
+                "cores",
+                new ListShape(new PatternShape("a colour code of IEC 60757 such as `BN`", "^[A-Z]{2}([A-Z]{2})?$")),
+                "Core colours in pin order."
+            ),
+            Required("conductor", Of(Dimension.CrossSection), "Cross-section of one core."),
+            Required("jacket", Line, "Material of the jacket."),
+        ]
+    );
 
-    public static readonly RecordShape Device = new("device",
-    [
-        Required("device", Id, "Its id; equal to the file's name."),
-        Required("title", AText, "What it is, in a few words."),
-        Required("kind", WordShape.Of<DeviceKind>(), "What sort of part it is."),
-        Required("letters", new PatternShape("class letters of IEC 81346-2 such as `BX`", "^[A-Z]{1,3}$"), "Class letters for designations."),
-        Required("connection", WordShape.Of<ConnectionKind>(), "How it is connected: io-link, switching (plain PNP on pin 4), wired, none."),
-        Optional("port-class", APortClass, "The port class that it needs; a if left out."),
-        Optional("pin-2", WordShape.Of<PinTwoUse>(), "What it does with pin 2."),
-        Optional("plug", Plug, "Connector at the device."),
-        Optional("far-plug", Plug, "Connector at the other end; cordsets only."),
-        Optional("current", Of(Dimension.Current), "What it draws from L+, or from the box when wired."),
-        Optional("extra-current", Of(Dimension.Current), "What it draws from the extra supply of a class B port, all outputs on."),
-        Optional("start-up-current", Of(Dimension.Current), "Peak at switch-on."),
-        Optional("io-link", IoLink, "What it says over IO-Link."),
-        Optional("response", Of(Dimension.Time), "Its own delay from event to signal."),
-        Optional("parameters", new ListShape(Parameter), "What can be set in it."),
-        Optional("ports", Ports, "Ports it offers; masters and hubs only."),
-        Optional("cordset", Cordset, "Stock lengths and cores; cables only."),
-        Optional("heat", Of(Dimension.Power), "Loss given off inside the control box."),
-        Optional("rail", Of(Dimension.Length), "Width on the mounting rail."),
-        Optional("air", Of(Dimension.FreeAirFlow), "Free air at the machine's rated speed."),
-        Optional("ingress", new ListShape(new PatternShape("an ingress marking such as `IP67`", "^IP[0-9X]{1,2}K?[A-Z]?$|^IP69K$")), "Ingress markings."),
-        Optional("materials", new ListShape(Line), "Materials that face the washing."),
-        Optional("mass", Of(Dimension.Mass), "Mass of one."),
-        Optional("price", Of(Dimension.Money), "Price of one."),
-        Optional("lead-time", Of(Dimension.Time), "Usual lead time."),
-        Optional("alternates", new ListShape(ADevice), "Devices that may take its place."),
-    ]);
+    public static readonly RecordShape Device = new(
+        "device",
+        [
+            Required("device", Id, "Its id; equal to the file's name."),
+            Required("title", AText, "What it is, in a few words."),
+            Required("kind", WordShape.Of<DeviceKind>(), "What sort of part it is."),
+            Required(
+                "letters",
+                new PatternShape("class letters of IEC 81346-2 such as `BX`", "^[A-Z]{1,3}$"),
+                "Class letters for designations."
+            ),
+            Required(
+                "connection",
+                WordShape.Of<ConnectionKind>(),
+                "How it is connected: io-link, switching (plain PNP on pin 4), wired, none."
+            ),
+            Optional("port-class", APortClass, "The port class that it needs; a if left out."),
+            Optional("pin-2", WordShape.Of<PinTwoUse>(), "What it does with pin 2."),
+            Optional("plug", Plug, "Connector at the device."),
+            Optional("far-plug", Plug, "Connector at the other end; cordsets only."),
+            Optional("current", Of(Dimension.Current), "What it draws from L+, or from the box when wired."),
+            Optional(
+                "extra-current",
+                Of(Dimension.Current),
+                "What it draws from the extra supply of a class B port, all outputs on."
+            ),
+            Optional("start-up-current", Of(Dimension.Current), "Peak at switch-on."),
+            Optional("io-link", IoLink, "What it says over IO-Link."),
+            Optional("response", Of(Dimension.Time), "Its own delay from event to signal."),
+            Optional("parameters", new ListShape(Parameter), "What can be set in it."),
+            Optional("ports", Ports, "Ports it offers; masters and hubs only."),
+            Optional("cordset", Cordset, "Stock lengths and cores; cables only."),
+            Optional("heat", Of(Dimension.Power), "Loss given off inside the control box."),
+            Optional("rail", Of(Dimension.Length), "Width on the mounting rail."),
+            Optional("air", Of(Dimension.FreeAirFlow), "Free air at the machine's rated speed."),
+            Optional(
+                "ingress",
+                new ListShape(new PatternShape("an ingress marking such as `IP67`", "^IP[0-9X]{1,2}K?[A-Z]?$|^IP69K$")),
+                "Ingress markings."
+            ),
+            Optional("materials", new ListShape(Line), "Materials that face the washing."),
+            Optional("mass", Of(Dimension.Mass), "Mass of one."),
+            Optional("price", Of(Dimension.Money), "Price of one."),
+            Optional("lead-time", Of(Dimension.Time), "Usual lead time."),
+            Optional("alternates", new ListShape(ADevice), "Devices that may take its place."),
+        ]
+    );
 }

@@ -4,7 +4,8 @@ using Configurator.Core.Binding.Shapes;
 namespace Configurator.Core.Binding.Kinds;
 
 /// <summary>A kind of definition: the key it starts with, what it holds, and where its files lie.</summary>
-/// <param name="Place">Path with <c>*</c> for the parts that are ids; the last <c>*</c> is the definition's own.</param>
+/// <param name="Place">Path with <c>*</c> for the parts that are ids; the last <c>*</c> is the definition's
+/// own.</param>
 internal sealed record Kind(string Name, RecordShape Shape, string Place)
 {
     public static ImmutableArray<Kind> All { get; } =
@@ -22,7 +23,8 @@ internal sealed record Kind(string Name, RecordShape Shape, string Place)
     /// <summary>The kind whose place a path is; null where definitions of no kind lie.</summary>
     public static Kind? At(string path) => All.FirstOrDefault(kind => kind.Match(path) is not null);
 
-    /// <summary>The parts of the path where the place has <c>{...}</c> or <c>*</c>; null where the file lies elsewhere.</summary>
+    /// <summary>The parts of the path where the place has <c>{...}</c> or <c>*</c>; null where the file lies
+    /// elsewhere.</summary>
     public ImmutableArray<string>? Match(string path)
     {
         var parts = path.Split('/');

@@ -10,134 +10,165 @@ internal static class MachineShape
 {
     private static readonly QuantityShape Coordinate = Of(Dimension.Length) with { MayBeNegative = true };
 
-    private static readonly RecordShape Area = new("area",
-    [
-        Required("area", Id, "Its id."),
-        Required("title", AText, "What it is called."),
-        Required("class", WordShape.Of<AreaClass>(), "food, splash or non-food, after the hygiene standards."),
-        Required("wash", WordShape.Of<WashMethod>(), "How it is washed."),
-    ]);
+    private static readonly RecordShape Area = new(
+        "area",
+        [
+            Required("area", Id, "Its id."),
+            Required("title", AText, "What it is called."),
+            Required("class", WordShape.Of<AreaClass>(), "food, splash or non-food, after the hygiene standards."),
+            Required("wash", WordShape.Of<WashMethod>(), "How it is washed."),
+        ]
+    );
 
-    private static readonly RecordShape Node = new("node",
-    [
-        Required("node", Id, "Its id."),
-        Required("x", Coordinate, "Along the machine, from the infeed."),
-        Required("y", Coordinate, "Across the machine."),
-        Required("z", Coordinate, "Above the floor."),
-    ]);
+    private static readonly RecordShape Node = new(
+        "node",
+        [
+            Required("node", Id, "Its id."),
+            Required("x", Coordinate, "Along the machine, from the infeed."),
+            Required("y", Coordinate, "Across the machine."),
+            Required("z", Coordinate, "Above the floor."),
+        ]
+    );
 
-    private static readonly RecordShape Edge = new("edge",
-    [
-        Required("from", Id, "A node."),
-        Required("to", Id, "Another node."),
-        Optional("length", Of(Dimension.Length), "Length of the path; straight if left out."),
-    ]);
+    private static readonly RecordShape Edge = new(
+        "edge",
+        [
+            Required("from", Id, "A node."),
+            Required("to", Id, "Another node."),
+            Optional("length", Of(Dimension.Length), "Length of the path; straight if left out."),
+        ]
+    );
 
-    private static readonly RecordShape Route = new("route",
-    [
-        Required("nodes", new ListShape(Node), "Points of the cable path."),
-        Required("edges", new ListShape(Edge), "Stretches between them."),
-    ]);
+    private static readonly RecordShape Route = new(
+        "route",
+        [
+            Required("nodes", new ListShape(Node), "Points of the cable path."),
+            Required("edges", new ListShape(Edge), "Stretches between them."),
+        ]
+    );
 
-    private static readonly RecordShape Station = new("station",
-    [
-        Required("station", Id, "Its id."),
-        Required("title", AText, "What it is called."),
-        Required("area", Id, "The area it lies in."),
-        Required("node", Id, "The node where its cables leave the route."),
-        Required("drop", Of(Dimension.Length), "From the node to the devices."),
-    ]);
+    private static readonly RecordShape Station = new(
+        "station",
+        [
+            Required("station", Id, "Its id."),
+            Required("title", AText, "What it is called."),
+            Required("area", Id, "The area it lies in."),
+            Required("node", Id, "The node where its cables leave the route."),
+            Required("drop", Of(Dimension.Length), "From the node to the devices."),
+        ]
+    );
 
-    private static readonly RecordShape Box = new("control box",
-    [
-        Required("station", AStation, "Where it stands."),
-        Required("entries", Count, "Cable entries."),
-        Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
-    ]);
+    private static readonly RecordShape Box = new(
+        "control box",
+        [
+            Required("station", AStation, "Where it stands."),
+            Required("entries", Count, "Cable entries."),
+            Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
+        ]
+    );
 
-    private static readonly RecordShape Cordsets = new("choice of cordsets",
-    [
-        Required("io-link", ADevice, "On class A ports and hubs."),
-        Required("class-b", ADevice, "On class B ports."),
-        Required("direct", ADevice, "Into the control box."),
-    ]);
+    private static readonly RecordShape Cordsets = new(
+        "choice of cordsets",
+        [
+            Required("io-link", ADevice, "On class A ports and hubs."),
+            Required("class-b", ADevice, "On class B ports."),
+            Required("direct", ADevice, "Into the control box."),
+        ]
+    );
 
-    private static readonly RecordShape Trunk = new("trunk",
-    [
-        Required("power", ADevice, "Its power cable."),
-        Required("network", ADevice, "Its network cable."),
-    ]);
+    private static readonly RecordShape Trunk = new(
+        "trunk",
+        [Required("power", ADevice, "Its power cable."), Required("network", ADevice, "Its network cable.")]
+    );
 
-    private static readonly RecordShape Master = new("master",
-    [
-        Required("master", Id, "Its name; designations come from it."),
-        Required("device", ADevice, "The device, one with ports."),
-        Required("station", AStation, "Where it is mounted."),
-        Optional("extension", Flag, "Fitted only when an order has a fit at home there."),
-    ]);
+    private static readonly RecordShape Master = new(
+        "master",
+        [
+            Required("master", Id, "Its name; designations come from it."),
+            Required("device", ADevice, "The device, one with ports."),
+            Required("station", AStation, "Where it is mounted."),
+            Optional("extension", Flag, "Fitted only when an order has a fit at home there."),
+        ]
+    );
 
-    private static readonly RecordShape Control = new("control architecture",
-    [
-        Required("box", Box, "The control box."),
-        Optional("spare-ports", new CountShape(0, 32), "Ports kept free on every master."),
-        Optional("slack", Of(Dimension.Length), "Added to every cable before the next stock length."),
-        Required("cordsets", Cordsets, "The stock cables that connect devices."),
-        Required("trunk", Trunk, "The cables that run from master to master."),
-        Required("masters", new ListShape(Master), "Field masters in trunk order from the box."),
-    ]);
+    private static readonly RecordShape Control = new(
+        "control architecture",
+        [
+            Required("box", Box, "The control box."),
+            Optional("spare-ports", new CountShape(0, 32), "Ports kept free on every master."),
+            Optional("slack", Of(Dimension.Length), "Added to every cable before the next stock length."),
+            Required("cordsets", Cordsets, "The stock cables that connect devices."),
+            Required("trunk", Trunk, "The cables that run from master to master."),
+            Required("masters", new ListShape(Master), "Field masters in trunk order from the box."),
+        ]
+    );
 
-    private static readonly RecordShape Choice = new("choice",
-    [
-        Required("choice", Id, "Its id."),
-        Required("title", AText, "What is chosen."),
-        Required("take", WordShape.Of<Take>(), "How many must be taken."),
-        Required("of", new ListShape(AnOption), "Out of which."),
-        Optional("when", ACondition, "Only where this holds."),
-        Optional("because", AText, "The sentence a salesperson reads."),
-    ]);
+    private static readonly RecordShape Choice = new(
+        "choice",
+        [
+            Required("choice", Id, "Its id."),
+            Required("title", AText, "What is chosen."),
+            Required("take", WordShape.Of<Take>(), "How many must be taken."),
+            Required("of", new ListShape(AnOption), "Out of which."),
+            Optional("when", ACondition, "Only where this holds."),
+            Optional("because", AText, "The sentence a salesperson reads."),
+        ]
+    );
 
-    private static readonly RecordShape Rule = new("rule",
-    [
-        Required("rule", Id, "Its id."),
-        Optional("when", ACondition, "Where it applies; always if left out."),
-        Optional("need", ACondition, "What must hold there."),
-        Optional("never", ACondition, "What must not."),
-        Required("because", AText, "The sentence a salesperson reads."),
-    ]);
+    private static readonly RecordShape Rule = new(
+        "rule",
+        [
+            Required("rule", Id, "Its id."),
+            Optional("when", ACondition, "Where it applies; always if left out."),
+            Optional("need", ACondition, "What must hold there."),
+            Optional("never", ACondition, "What must not."),
+            Required("because", AText, "The sentence a salesperson reads."),
+        ]
+    );
 
-    private static readonly RecordShape Share = new("share of a limit",
-    [
-        Required("option", AnOption, "An option."),
-        Optional("each", new CountShape(1, 60), "What each one of it counts for; 1 if left out."),
-    ]);
+    private static readonly RecordShape Share = new(
+        "share of a limit",
+        [
+            Required("option", AnOption, "An option."),
+            Optional("each", new CountShape(1, 60), "What each one of it counts for; 1 if left out."),
+        ]
+    );
 
-    private static readonly RecordShape Limit = new("limit",
-    [
-        Required("limit", Id, "Its id."),
-        Required("title", AText, "What is counted."),
-        Required("at-most", new CountShape(0, 60), "How many there may be in all."),
-        Required("counts", new ListShape(Share), "What counts."),
-        Required("because", AText, "The sentence a salesperson reads."),
-    ]);
+    private static readonly RecordShape Limit = new(
+        "limit",
+        [
+            Required("limit", Id, "Its id."),
+            Required("title", AText, "What is counted."),
+            Required("at-most", new CountShape(0, 60), "How many there may be in all."),
+            Required("counts", new ListShape(Share), "What counts."),
+            Required("because", AText, "The sentence a salesperson reads."),
+        ]
+    );
 
-    public static readonly RecordShape Machine = new("machine",
-    [
-        Required("machine", Id, "Its id; equal to the folder's name."),
-        Required("title", AText, "What it is called."),
-        Required("summary", AText, "One or two sentences on it."),
-        Optional("formerly", FormerIds, "Ids it had before."),
-        Required("document", new PatternShape("capital letters and digits such as `P4`", "^[A-Z][A-Z0-9]{0,7}$"), "Prefix of its document numbers."),
-        Required("revision", Revision, "Revision of its definition."),
-        Optional("rate", Of(Dimension.Rate), "Rated cycles."),
-        Optional("lanes", new CountShape(1, 64), "Lanes side by side."),
-        Required("areas", new ListShape(Area), "How its parts are washed."),
-        Required("route", Route, "The cable paths along the frame."),
-        Required("stations", new ListShape(Station), "Its stations, in order along the machine."),
-        Required("control", Control, "Its control architecture."),
-        Optional("choices", new ListShape(Choice), "Sets of options of which so many must be taken."),
-        Optional("rules", new ListShape(Rule), "What else must hold."),
-        Optional("limits", new ListShape(Limit), "Counts over options that must not be exceeded."),
-        Optional("standard", new ListShape(OptionShape.Fit), "Fits on every machine of the model."),
-        Optional("accepted", new ListShape(Accepted), "Deviations accepted on every machine of the model."),
-    ]);
+    public static readonly RecordShape Machine = new(
+        "machine",
+        [
+            Required("machine", Id, "Its id; equal to the folder's name."),
+            Required("title", AText, "What it is called."),
+            Required("summary", AText, "One or two sentences on it."),
+            Optional("formerly", FormerIds, "Ids it had before."),
+            Required(
+                "document",
+                new PatternShape("capital letters and digits such as `P4`", "^[A-Z][A-Z0-9]{0,7}$"),
+                "Prefix of its document numbers."
+            ),
+            Required("revision", Revision, "Revision of its definition."),
+            Optional("rate", Of(Dimension.Rate), "Rated cycles."),
+            Optional("lanes", new CountShape(1, 64), "Lanes side by side."),
+            Required("areas", new ListShape(Area), "How its parts are washed."),
+            Required("route", Route, "The cable paths along the frame."),
+            Required("stations", new ListShape(Station), "Its stations, in order along the machine."),
+            Required("control", Control, "Its control architecture."),
+            Optional("choices", new ListShape(Choice), "Sets of options of which so many must be taken."),
+            Optional("rules", new ListShape(Rule), "What else must hold."),
+            Optional("limits", new ListShape(Limit), "Counts over options that must not be exceeded."),
+            Optional("standard", new ListShape(OptionShape.Fit), "Fits on every machine of the model."),
+            Optional("accepted", new ListShape(Accepted), "Deviations accepted on every machine of the model."),
+        ]
+    );
 }

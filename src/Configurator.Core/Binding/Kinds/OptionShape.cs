@@ -8,47 +8,67 @@ namespace Configurator.Core.Binding.Kinds;
 /// <summary>What an option definition may say, and what a fit may.</summary>
 internal static class OptionShape
 {
-    private static readonly RecordShape Difference = new("difference of a fit",
-    [
-        Optional("device", ADevice, "The device that this machine takes instead."),
-        Optional("stations", new ListShape(AStation), "The stations on this machine."),
-    ]);
+    private static readonly RecordShape Difference = new(
+        "difference of a fit",
+        [
+            Optional("device", ADevice, "The device that this machine takes instead."),
+            Optional("stations", new ListShape(AStation), "The stations on this machine."),
+        ]
+    );
 
-    public static readonly RecordShape Fit = new("fit",
-    [
-        Required("fit", Id, "Its name for ever, unique on each machine; designations come from it."),
-        Required("device", ADevice, "The device that is mounted."),
-        Required("stations", new ListShape(AStation), "Where: one instance at each."),
-        Required("purpose", AText, "What it does for the machine."),
-        Optional("per", WordShape.Of<FitPer>(), "option: all instances come with it; quantity: the k-th comes when it is taken k times."),
-        Optional("when", ACondition, "Fitted only where this holds as well."),
-        Optional("wiring", WordShape.Of<Wiring>(), "port (if left out), direct (own cable into the box) or inside (mounted in the box)."),
-        Optional("settings", new ListShape(Id), "Parameters that every recipe must supply."),
-        Optional("set", new TableShape(Id, Setting), "Parameters that are the same in every recipe."),
-        Optional("position-error", Of(Dimension.Length), "What the position of its signal may be off."),
-        Optional("on", new TableShape(AMachine, Difference), "What differs on some machines."),
-    ]);
+    public static readonly RecordShape Fit = new(
+        "fit",
+        [
+            Required("fit", Id, "Its name for ever, unique on each machine; designations come from it."),
+            Required("device", ADevice, "The device that is mounted."),
+            Required("stations", new ListShape(AStation), "Where: one instance at each."),
+            Required("purpose", AText, "What it does for the machine."),
+            Optional(
+                "per",
+                WordShape.Of<FitPer>(),
+                "option: all instances come with it; quantity: the k-th comes when it is taken k times."
+            ),
+            Optional("when", ACondition, "Fitted only where this holds as well."),
+            Optional(
+                "wiring",
+                WordShape.Of<Wiring>(),
+                "port (if left out), direct (own cable into the box) or inside (mounted in the box)."
+            ),
+            Optional("settings", new ListShape(Id), "Parameters that every recipe must supply."),
+            Optional("set", new TableShape(Id, Setting), "Parameters that are the same in every recipe."),
+            Optional("position-error", Of(Dimension.Length), "What the position of its signal may be off."),
+            Optional("on", new TableShape(AMachine, Difference), "What differs on some machines."),
+        ]
+    );
 
-    private static readonly RecordShape Quantity = new("quantity",
-    [
-        Required("from", new CountShape(1, 100), "Smallest number that can be ordered."),
-        Required("to", new CountShape(1, 100), "Largest number that can be ordered."),
-        Required("counts", AText, "What is counted."),
-    ]);
+    private static readonly RecordShape Quantity = new(
+        "quantity",
+        [
+            Required("from", new CountShape(1, 100), "Smallest number that can be ordered."),
+            Required("to", new CountShape(1, 100), "Largest number that can be ordered."),
+            Required("counts", AText, "What is counted."),
+        ]
+    );
 
-    public static readonly RecordShape Option = new("option",
-    [
-        Required("option", Id, "Its id; equal to the file's name."),
-        Required("title", AText, "What it is called in an order."),
-        Required("summary", AText, "One sentence for a salesperson."),
-        Optional("formerly", FormerIds, "Ids it had before."),
-        Required("offered-on", new ListShape(AMachine), "Machines it can be ordered on."),
-        Optional("quantity", Quantity, "How many can be ordered; once if left out."),
-        Optional("requires", new ListShape(new RequirementShape()), "Conditions that must hold where it is taken."),
-        Optional("not-with", new ListShape(new LinkShape()), "Options that cannot be ordered together with it."),
-        Optional("comes-with", new ListShape(new LinkShape()), "Options that are added without asking."),
-        Optional("price", Of(Dimension.Money), "List price without its devices."),
-        Optional("fits", new ListShape(Fit), "What it mounts."),
-        Optional("touches-box", new ListShape(WordShape.Of<BoxTouch>()), "What it honestly adds to the control box."),
-    ]);
+    public static readonly RecordShape Option = new(
+        "option",
+        [
+            Required("option", Id, "Its id; equal to the file's name."),
+            Required("title", AText, "What it is called in an order."),
+            Required("summary", AText, "One sentence for a salesperson."),
+            Optional("formerly", FormerIds, "Ids it had before."),
+            Required("offered-on", new ListShape(AMachine), "Machines it can be ordered on."),
+            Optional("quantity", Quantity, "How many can be ordered; once if left out."),
+            Optional("requires", new ListShape(new RequirementShape()), "Conditions that must hold where it is taken."),
+            Optional("not-with", new ListShape(new LinkShape()), "Options that cannot be ordered together with it."),
+            Optional("comes-with", new ListShape(new LinkShape()), "Options that are added without asking."),
+            Optional("price", Of(Dimension.Money), "List price without its devices."),
+            Optional("fits", new ListShape(Fit), "What it mounts."),
+            Optional(
+                "touches-box",
+                new ListShape(WordShape.Of<BoxTouch>()),
+                "What it honestly adds to the control box."
+            ),
+        ]
+    );
 }

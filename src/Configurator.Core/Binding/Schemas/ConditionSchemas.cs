@@ -20,24 +20,29 @@ internal sealed class ConditionSchemas(ShapeSchemas all)
     private JsonObject List() => new() { ["type"] = "array", ["items"] = all.Of(new ConditionShape()) };
 
     /// <summary>How many of an option must be taken.</summary>
-    private JsonObject Count(params KeyValuePair<string, JsonObject>[] more) => Map(["option"],
-    [
-        new("option", Option()),
-        new("at-least", Number("As many or more; 1 where no number is given.")),
-        new("at-most", Number("As many or fewer.")),
-        new("exactly", Number("Just as many.")),
-        .. more,
-    ]);
+    private JsonObject Count(params KeyValuePair<string, JsonObject>[] more) =>
+        Map(
+            ["option"],
+            [
+                new("option", Option()),
+                new("at-least", Number("As many or more; 1 where no number is given.")),
+                new("at-most", Number("As many or fewer.")),
+                new("exactly", Number("Just as many.")),
+                .. more,
+            ]
+        );
 
     private JsonObject Group(params KeyValuePair<string, JsonObject>[] more)
     {
-        var group = Map([],
-        [
-            new("all", Described("Each of these holds.", List())),
-            new("any", Described("One of these holds, or more.", List())),
-            new("none", Described("None of these holds.", List())),
-            .. more,
-        ]);
+        var group = Map(
+            [],
+            [
+                new("all", Described("Each of these holds.", List())),
+                new("any", Described("One of these holds, or more.", List())),
+                new("none", Described("None of these holds.", List())),
+                .. more,
+            ]
+        );
         group["anyOf"] = new JsonArray([.. Groups.Select(key => new JsonObject { ["required"] = Words([key]) })]);
         return group;
     }

@@ -15,43 +15,63 @@ internal static class ScalarSchemas
     private const string NotBlank = "\\S";
     private const string Digits = "[0-9]+(\\.[0-9]+)?";
 
-    public static JsonObject Of(Shape shape) => shape switch
-    {
-        TextShape => Text(),
-        LineShape or SettingShape => Line(),
-        IdShape => new() { ["type"] = "string", ["pattern"] = Ids.Pattern, ["maxLength"] = Ids.LengthMax },
-        PatternShape pattern => Pattern(pattern.Pattern),
-        WordShape words => new() { ["type"] = "string", ["enum"] = Words(words.Words.Keys) },
-        QuantityShape quantity => Quantity(quantity),
-        CountShape count => new() { ["type"] = "integer", ["minimum"] = count.From, ["maximum"] = count.To },
-        FlagShape => new() { ["type"] = "boolean" },
-        DateShape => new() { ["type"] = "string", ["pattern"] = "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$" },
-        _ => throw new InvalidOperationException($"no schema for {shape.GetType().Name}"),
-    };
+    public static JsonObject Of(Shape shape) =>
+        shape switch
+        {
+            TextShape => Text(),
+            LineShape or SettingShape => Line(),
+            IdShape => new()
+            {
+                ["type"] = "string",
+                ["pattern"] = Ids.Pattern,
+                ["maxLength"] = Ids.LengthMax,
+            },
+            PatternShape pattern => Pattern(pattern.Pattern),
+            WordShape words => new() { ["type"] = "string", ["enum"] = Words(words.Words.Keys) },
+            QuantityShape quantity => Quantity(quantity),
+            CountShape count => new()
+            {
+                ["type"] = "integer",
+                ["minimum"] = count.From,
+                ["maximum"] = count.To,
+            },
+            FlagShape => new() { ["type"] = "boolean" },
+            DateShape => new()
+            {
+                ["type"] = "string",
+                ["pattern"] = "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$",
+            },
+            _ => throw new InvalidOperationException($"no schema for {shape.GetType().Name}"),
+        };
 
     /// <summary>The value must be written in a certain way, which a description should show.</summary>
-    public static bool HasForm(Shape shape) => shape is PatternShape or QuantityShape or DateShape or SettingShape
-        or ConditionShape or RequirementShape or LinkShape;
+    public static bool HasForm(Shape shape) =>
+        shape
+            is PatternShape
+                or QuantityShape
+                or DateShape
+                or SettingShape
+                or ConditionShape
+                or RequirementShape
+                or LinkShape;
 
     /// <summary>The name of a quantity's definition: its dimension.</summary>
     public static string NameOf(QuantityShape shape) =>
         (shape.MayBeNegative ? "signed-" : "") + Kebab.FromPascal(shape.Dimension.ToString());
 
-    private static JsonObject Line() => new()
-    {
-        ["type"] = Words(["string", "number", "boolean"]),
-        ["pattern"] = NotBlank,
-    };
+    private static JsonObject Line() =>
+        new() { ["type"] = Words(["string", "number", "boolean"]), ["pattern"] = NotBlank };
 
     /// <summary>A string, or a map of languages.</summary>
-    private static JsonObject Text() => new()
-    {
-        ["type"] = Words(["string", "number", "boolean", "object"]),
-        ["pattern"] = NotBlank,
-        ["minProperties"] = 1,
-        ["propertyNames"] = new JsonObject { ["pattern"] = "^[a-z]{2}$" },
-        ["additionalProperties"] = Described("The text in that language.", Line()),
-    };
+    private static JsonObject Text() =>
+        new()
+        {
+            ["type"] = Words(["string", "number", "boolean", "object"]),
+            ["pattern"] = NotBlank,
+            ["minProperties"] = 1,
+            ["propertyNames"] = new JsonObject { ["pattern"] = "^[a-z]{2}$" },
+            ["additionalProperties"] = Described("The text in that language.", Line()),
+        };
 
     private static JsonObject Pattern(string pattern)
     {
@@ -68,11 +88,13 @@ internal static class ScalarSchemas
     }
 
     /// <summary>The largest whole number whose digits have that form; null where digits alone do not.</summary>
-    private static long? LargestNumber(string pattern) => Enumerable.Range(1, 9)
-        .Select(digits => new string('9', digits))
-        .Where(number => Regex.IsMatch(number, pattern, RegexOptions.NonBacktracking))
-        .Select(number => (long?)long.Parse(number, CultureInfo.InvariantCulture))
-        .LastOrDefault();
+    private static long? LargestNumber(string pattern) =>
+        Enumerable
+            .Range(1, 9)
+            .Select(digits => new string('9', digits))
+            .Where(number => Regex.IsMatch(number, pattern, RegexOptions.NonBacktracking))
+            .Select(number => (long?)long.Parse(number, CultureInfo.InvariantCulture))
+            .LastOrDefault();
 
     private static JsonObject Quantity(QuantityShape shape)
     {
@@ -89,7 +111,12 @@ internal static class ScalarSchemas
     }
 
     /// <summary>AWG numbers are names of sizes: only those that the table has.</summary>
-    private static string WireSizes() => string.Join('|', Enumerable.Range(0, 100)
-        .Where(size => UnitTable.InBase(size, UnitTable.Find(Awg)!) is not null)
-        .Select(size => size.ToString(CultureInfo.InvariantCulture)));
+    private static string WireSizes() =>
+        string.Join(
+            '|',
+            Enumerable
+                .Range(0, 100)
+                .Where(size => UnitTable.InBase(size, UnitTable.Find(Awg)!) is not null)
+                .Select(size => size.ToString(CultureInfo.InvariantCulture))
+        );
 }

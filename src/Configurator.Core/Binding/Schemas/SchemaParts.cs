@@ -12,8 +12,7 @@ internal static class SchemaParts
     }
 
     /// <summary>A map with these keys and no others.</summary>
-    public static JsonObject Map(
-        IEnumerable<string> required, IEnumerable<KeyValuePair<string, JsonObject>> properties)
+    public static JsonObject Map(IEnumerable<string> required, IEnumerable<KeyValuePair<string, JsonObject>> properties)
     {
         var schema = new JsonObject { ["type"] = "object", ["additionalProperties"] = false };
         if (Words(required) is { Count: > 0 } keys)

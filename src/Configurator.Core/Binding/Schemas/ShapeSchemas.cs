@@ -11,24 +11,27 @@ internal sealed class ShapeSchemas
 
     private readonly SortedDictionary<string, Definition> _definitions = new(StringComparer.Ordinal);
 
-    public JsonObject Of(Shape shape) => shape switch
-    {
-        RecordShape record => Shared(Slug(record.Name), record, () => Record(record)),
-        ListShape list => new() { ["type"] = "array", ["items"] = Item(list.Item) },
-        TableShape table => Table(table),
-        ConditionShape => Shared("condition", shape, new ConditionSchemas(this).Condition),
-        RequirementShape => Shared("requirement", shape, new ConditionSchemas(this).Requirement),
-        LinkShape => Shared("link", shape, new ConditionSchemas(this).Link),
-        TextShape => Shared("text", shape, () => ScalarSchemas.Of(shape)),
-        IdShape => Shared("id", AnId, () => ScalarSchemas.Of(AnId)),
-        QuantityShape quantity => Shared(ScalarSchemas.NameOf(quantity), shape, () => ScalarSchemas.Of(shape)),
-        _ => ScalarSchemas.Of(shape),
-    };
+    public JsonObject Of(Shape shape) =>
+        shape switch
+        {
+            RecordShape record => Shared(Slug(record.Name), record, () => Record(record)),
+            ListShape list => new() { ["type"] = "array", ["items"] = Item(list.Item) },
+            TableShape table => Table(table),
+            ConditionShape => Shared("condition", shape, new ConditionSchemas(this).Condition),
+            RequirementShape => Shared("requirement", shape, new ConditionSchemas(this).Requirement),
+            LinkShape => Shared("link", shape, new ConditionSchemas(this).Link),
+            TextShape => Shared("text", shape, () => ScalarSchemas.Of(shape)),
+            IdShape => Shared("id", AnId, () => ScalarSchemas.Of(AnId)),
+            QuantityShape quantity => Shared(ScalarSchemas.NameOf(quantity), shape, () => ScalarSchemas.Of(shape)),
+            _ => ScalarSchemas.Of(shape),
+        };
 
     /// <summary>A map with the record's keys and no others.</summary>
-    public JsonObject Keys(RecordShape record) => Map(
-        record.Fields.Where(field => field.IsRequired).Select(field => field.Key),
-        record.Fields.Select(field => KeyValuePair.Create(field.Key, Property(field))));
+    public JsonObject Keys(RecordShape record) =>
+        Map(
+            record.Fields.Where(field => field.IsRequired).Select(field => field.Key),
+            record.Fields.Select(field => KeyValuePair.Create(field.Key, Property(field)))
+        );
 
     /// <summary>All that was referred to, by name. Takes them out: a JSON node belongs to one document.</summary>
     public JsonObject TakeDefinitions()
@@ -45,12 +48,16 @@ internal sealed class ShapeSchemas
         return schema;
     }
 
-    private static string Description(Shape shape) => shape is RecordShape record
-        ? $"Keys: {string.Join(", ", record.Fields.Select(field => $"`{field.Key}`"))}."
-        : $"{Capital(shape.Wanted)}.";
+    private static string Description(Shape shape) =>
+        shape is RecordShape record
+            ? $"Keys: {string.Join(", ", record.Fields.Select(field => $"`{field.Key}`"))}."
+            : $"{Capital(shape.Wanted)}.";
 
-    private JsonObject Property(Field field) => Described(
-        ScalarSchemas.HasForm(field.Shape) ? $"{field.Doc} Write {field.Shape.Wanted}." : field.Doc, Of(field.Shape));
+    private JsonObject Property(Field field) =>
+        Described(
+            ScalarSchemas.HasForm(field.Shape) ? $"{field.Doc} Write {field.Shape.Wanted}." : field.Doc,
+            Of(field.Shape)
+        );
 
     /// <summary>An item or a table's value. What is referred to is described where it is defined.</summary>
     private JsonObject Item(Shape shape) =>
@@ -65,7 +72,12 @@ internal sealed class ShapeSchemas
             keys.Remove(keyword);
         }
 
-        return new() { ["type"] = "object", ["propertyNames"] = keys, ["additionalProperties"] = Item(table.Value) };
+        return new()
+        {
+            ["type"] = "object",
+            ["propertyNames"] = keys,
+            ["additionalProperties"] = Item(table.Value),
+        };
     }
 
     /// <summary>Refers to a definition, and makes it where this is the first to need it.</summary>

@@ -7,7 +7,8 @@ using Configurator.Core.Sources;
 
 namespace Configurator.Core.Binding.Shapes;
 
-/// <summary>Reads conditions: an option id, a count of one, or <c>all</c>, <c>any</c>, <c>none</c> of several.</summary>
+/// <summary>Reads conditions: an option id, a count of one, or <c>all</c>, <c>any</c>, <c>none</c> of
+/// several.</summary>
 internal sealed class ConditionReader(ICollection<Diagnostic> report)
 {
     private const string Because = "because";
@@ -35,26 +36,39 @@ internal sealed class ConditionReader(ICollection<Diagnostic> report)
         return null;
     }
 
-    private Requirement? Read(SyntaxNode node, bool mayHaveBecause) => node switch
-    {
-        ScalarSyntax scalar => Option(scalar) is { } id ? new(new OptionCount(id.Value, 1, null, id.Span), null) : null,
-        SequenceSyntax list => new(new AllOf(Each(list), list.Span), null),
-        MappingSyntax map => FromMap(map, mayHaveBecause),
-        _ => null,
-    };
+    private Requirement? Read(SyntaxNode node, bool mayHaveBecause) =>
+        node switch
+        {
+            ScalarSyntax scalar => Option(scalar) is { } id
+                ? new(new OptionCount(id.Value, 1, null, id.Span), null)
+                : null,
+            SequenceSyntax list => new(new AllOf(Each(list), list.Span), null),
+            MappingSyntax map => FromMap(map, mayHaveBecause),
+            _ => null,
+        };
 
     private Requirement? FromMap(MappingSyntax map, bool mayHaveBecause)
     {
         var because = map[Because];
         var known = Groups.Concat(Counts).Append("option").Concat(mayHaveBecause ? [Because] : []);
-        if (map.Entries.Select(entry => entry.Key).FirstOrDefault(key => !known.Contains(key.Text, StringComparer.Ordinal)) is { } stranger)
+        if (
+            map
+                .Entries.Select(entry => entry.Key)
+                .FirstOrDefault(key => !known.Contains(key.Text, StringComparer.Ordinal)) is
+            { } stranger
+        )
         {
             report.Add(BindingDiagnostics.ConditionKeyUnknown(stranger, known));
             return null;
         }
 
         var condition = map["option"] is { } option ? FromCount(map, option) : FromGroup(map);
-        return condition is null ? null : new(condition, because is null ? null : new ShapeReader(report).Read(because, new TextShape())?.Value as Text);
+        return condition is null
+            ? null
+            : new(
+                condition,
+                because is null ? null : new ShapeReader(report).Read(because, new TextShape())?.Value as Text
+            );
     }
 
     private Condition? FromCount(MappingSyntax map, SyntaxNode option)
@@ -105,14 +119,18 @@ internal sealed class ConditionReader(ICollection<Diagnostic> report)
     private ImmutableArray<Condition> Each(SequenceSyntax list) => [.. list.Items.Select(Read).OfType<Condition>()];
 
     private Located<OptionId>? Option(ScalarSyntax scalar) =>
-        new ScalarReader(report).Read(scalar, new IdShape("an option")) is { } id ? new(new((string)id.Value), id.Span) : null;
+        new ScalarReader(report).Read(scalar, new IdShape("an option")) is { } id
+            ? new(new((string)id.Value), id.Span)
+            : null;
 
-    private int? Count(MappingSyntax map, string key) => map[key] switch
-    {
-        null or RefusedSyntax => null,
-        ScalarSyntax scalar when int.TryParse(scalar.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) => count,
-        var other => Bad(other),
-    };
+    private int? Count(MappingSyntax map, string key) =>
+        map[key] switch
+        {
+            null or RefusedSyntax => null,
+            ScalarSyntax scalar
+                when int.TryParse(scalar.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) => count,
+            var other => Bad(other),
+        };
 
     private int? Bad(SyntaxNode node)
     {

@@ -9,8 +9,10 @@ internal static class Ids
 
     public const int LengthMax = 64;
 
-    /// <summary>Names that some file systems keep for devices, and words that definitions use for something else.</summary>
-    private static readonly FrozenSet<string> Reserved = Enumerable.Range(1, 9)
+    /// <summary>Names that some file systems keep for devices, and words that definitions use for something
+    /// else.</summary>
+    private static readonly FrozenSet<string> Reserved = Enumerable
+        .Range(1, 9)
         .SelectMany(n => new[] { FormattableString.Invariant($"com{n}"), FormattableString.Invariant($"lpt{n}") })
         .Concat(["con", "prn", "aux", "nul", "standard", "direct"])
         .ToFrozenSet(StringComparer.Ordinal);
@@ -31,14 +33,18 @@ internal static class Ids
         return HasForm(id) ? null : "is not made of lower-case words and digits joined by hyphens";
     }
 
-    private static bool HasForm(string id) => id.Length > 0 && char.IsAsciiLetterLower(id[0])
-        && id.Split('-').All(word => word.Length > 0 && word.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c)));
+    private static bool HasForm(string id) =>
+        id.Length > 0
+        && char.IsAsciiLetterLower(id[0])
+        && id.Split('-')
+            .All(word => word.Length > 0 && word.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c)));
 
     /// <summary>The nearest well-formed id, to offer as a fix; null where nothing remains.</summary>
     public static string? Mended(string text)
     {
-        var words = new string([.. text.ToLowerInvariant().Select(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) ? c : '-')])
-            .Split('-', StringSplitOptions.RemoveEmptyEntries);
+        var words = new string([
+            .. text.ToLowerInvariant().Select(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) ? c : '-'),
+        ]).Split('-', StringSplitOptions.RemoveEmptyEntries);
         var id = string.Join('-', words);
         return Fault(id) is null ? id : null;
     }

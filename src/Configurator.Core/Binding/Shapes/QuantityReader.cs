@@ -2,7 +2,8 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Binding.Shapes;
 
-/// <summary>What became of a text that should be a quantity: the quantity, or what is wrong with which part of it.</summary>
+/// <summary>What became of a text that should be a quantity: the quantity, or what is wrong with which part of
+/// it.</summary>
 internal sealed record QuantityText(Quantity? Quantity, QuantityFault Fault, string Number, string Unit);
 
 internal enum QuantityFault
@@ -19,10 +20,12 @@ internal enum QuantityFault
 /// <summary>Reads <c>VALUE UNIT</c> with one space between: <c>350 mA</c>.</summary>
 internal static class QuantityReader
 {
-    /// <summary>Digits, sign and point of a number: longer ones are no measurement, and slow to calculate with.</summary>
+    /// <summary>Digits, sign and point of a number: longer ones are no measurement, and slow to calculate
+    /// with.</summary>
     private const int NumberLengthMax = 24;
 
-    /// <summary>In base units, a hundred thousand kilometres or three years: beyond any machine, and sums stay in range.</summary>
+    /// <summary>In base units, a hundred thousand kilometres or three years: beyond any machine, and sums stay in
+    /// range.</summary>
     private static readonly Rational Largest = 100_000_000_000;
 
     /// <summary>A bare number; null for anything else.</summary>
@@ -31,7 +34,9 @@ internal static class QuantityReader
     public static QuantityText Read(string text)
     {
         var numberLength = 0;
-        while (numberLength < text.Length && (char.IsAsciiDigit(text[numberLength]) || text[numberLength] is '-' or '.'))
+        while (
+            numberLength < text.Length && (char.IsAsciiDigit(text[numberLength]) || text[numberLength] is '-' or '.')
+        )
         {
             numberLength++;
         }
@@ -48,9 +53,7 @@ internal static class QuantityReader
             return new(null, QuantityFault.NoNumber, number, symbol);
         }
 
-        return symbol.Length == 0
-            ? new(null, QuantityFault.NoUnit, number, "")
-            : WithUnit(text, value, number, symbol);
+        return symbol.Length == 0 ? new(null, QuantityFault.NoUnit, number, "") : WithUnit(text, value, number, symbol);
     }
 
     private static QuantityText WithUnit(string text, Rational value, string number, string symbol)

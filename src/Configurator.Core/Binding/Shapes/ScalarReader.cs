@@ -21,19 +21,20 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
         return Convert(scalar, shape) is { } value ? new(value, scalar.Span) : null;
     }
 
-    private object? Convert(ScalarSyntax scalar, Shape shape) => shape switch
-    {
-        TextShape => Model.Text.Of(scalar.Text),
-        LineShape or SettingShape => scalar.Text,
-        IdShape => ReadId(scalar),
-        PatternShape pattern => ReadPattern(scalar, pattern),
-        WordShape words => ReadWord(scalar, words),
-        QuantityShape quantity => ReadQuantity(scalar, quantity),
-        CountShape count => ReadCount(scalar, count),
-        FlagShape => ReadFlag(scalar, shape),
-        DateShape => ReadDate(scalar, shape),
-        _ => throw new InvalidOperationException($"no reader for {shape.GetType().Name}"),
-    };
+    private object? Convert(ScalarSyntax scalar, Shape shape) =>
+        shape switch
+        {
+            TextShape => Model.Text.Of(scalar.Text),
+            LineShape or SettingShape => scalar.Text,
+            IdShape => ReadId(scalar),
+            PatternShape pattern => ReadPattern(scalar, pattern),
+            WordShape words => ReadWord(scalar, words),
+            QuantityShape quantity => ReadQuantity(scalar, quantity),
+            CountShape count => ReadCount(scalar, count),
+            FlagShape => ReadFlag(scalar, shape),
+            DateShape => ReadDate(scalar, shape),
+            _ => throw new InvalidOperationException($"no reader for {shape.GetType().Name}"),
+        };
 
     private string? ReadId(ScalarSyntax scalar)
     {
@@ -47,7 +48,10 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
     }
 
     private object? ReadPattern(ScalarSyntax scalar, PatternShape shape) =>
-        !scalar.Text.Contains('\n', StringComparison.Ordinal) && Regex.IsMatch(scalar.Text, shape.Pattern, RegexOptions.NonBacktracking) ? scalar.Text : Malformed(scalar, shape);
+        !scalar.Text.Contains('\n', StringComparison.Ordinal)
+        && Regex.IsMatch(scalar.Text, shape.Pattern, RegexOptions.NonBacktracking)
+            ? scalar.Text
+            : Malformed(scalar, shape);
 
     private object? ReadWord(ScalarSyntax scalar, WordShape shape)
     {
@@ -99,15 +103,22 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
         return null;
     }
 
-    private object? ReadFlag(ScalarSyntax scalar, Shape shape) => scalar.Text switch
-    {
-        "true" when scalar.IsPlain => true,
-        "false" when scalar.IsPlain => false,
-        _ => Malformed(scalar, shape),
-    };
+    private object? ReadFlag(ScalarSyntax scalar, Shape shape) =>
+        scalar.Text switch
+        {
+            "true" when scalar.IsPlain => true,
+            "false" when scalar.IsPlain => false,
+            _ => Malformed(scalar, shape),
+        };
 
     private object? ReadDate(ScalarSyntax scalar, Shape shape) =>
-        DateOnly.TryParseExact(scalar.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        DateOnly.TryParseExact(
+            scalar.Text,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var date
+        )
             ? date
             : Malformed(scalar, shape);
 

@@ -3,12 +3,14 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Binding.Shapes;
 
-/// <summary>What may stand at a key. One description serves the binder and whatever else describes the format.</summary>
+/// <summary>What may stand at a key. One description serves the binder and whatever else describes the
+/// format.</summary>
 /// <param name="Wanted">What a writer should put there, with an example: completes "expected ...".</param>
 internal abstract record Shape(string Wanted);
 
 /// <summary>Words for readers: a string, or a map of languages.</summary>
-internal sealed record TextShape() : Shape("a text, or a map of languages such as `{en: Lid sensor, es: Sensor de tapa}`");
+internal sealed record TextShape()
+    : Shape("a text, or a map of languages such as `{en: Lid sensor, es: Sensor de tapa}`");
 
 /// <summary>A single line that is not translated.</summary>
 internal sealed record LineShape(string Wanted) : Shape(Wanted);
@@ -23,16 +25,26 @@ internal sealed record WordShape(ImmutableSortedDictionary<string, object> Words
     : Shape("one of " + string.Join(", ", Words.Keys.Select(word => $"`{word}`")))
 {
     /// <summary>The members of an enumeration in kebab-case.</summary>
-    public static WordShape Of<TEnum>() where TEnum : struct, Enum => new(Enum.GetValues<TEnum>()
-        .ToImmutableSortedDictionary(value => Kebab.FromPascal(value.ToString()), value => (object)value, StringComparer.Ordinal));
+    public static WordShape Of<TEnum>()
+        where TEnum : struct, Enum =>
+        new(
+            Enum.GetValues<TEnum>()
+                .ToImmutableSortedDictionary(
+                    value => Kebab.FromPascal(value.ToString()),
+                    value => (object)value,
+                    StringComparer.Ordinal
+                )
+        );
 }
 
-internal sealed record QuantityShape(Dimension Dimension, string Example) : Shape($"a quantity with its unit, such as `{Example}`")
+internal sealed record QuantityShape(Dimension Dimension, string Example)
+    : Shape($"a quantity with its unit, such as `{Example}`")
 {
     public bool MayBeNegative { get; init; }
 }
 
-internal sealed record CountShape(int From, int To) : Shape(FormattableString.Invariant($"a whole number from {From} to {To}"));
+internal sealed record CountShape(int From, int To)
+    : Shape(FormattableString.Invariant($"a whole number from {From} to {To}"));
 
 internal sealed record FlagShape() : Shape("`true` or `false`");
 
@@ -42,7 +54,8 @@ internal sealed record DateShape() : Shape("a date such as `2026-10-02`");
 internal sealed record SettingShape() : Shape("a number, a quantity such as `42 percent`, or a word");
 
 /// <summary>What must hold of an order; as a rule it may carry a <c>because</c>.</summary>
-internal sealed record ConditionShape() : Shape("an option, or `{all: [...]}`, `{any: [...]}`, `{none: [...]}`, `{option: ..., at-least: 2}`");
+internal sealed record ConditionShape()
+    : Shape("an option, or `{all: [...]}`, `{any: [...]}`, `{none: [...]}`, `{option: ..., at-least: 2}`");
 
 /// <summary>A condition with an optional <c>because</c>.</summary>
 internal sealed record RequirementShape() : Shape("an option, or a condition with `because`");
@@ -56,12 +69,13 @@ internal sealed record ListShape(Shape Item) : Shape($"a list; each item {Item.W
 internal sealed record TableShape(Shape Key, Shape Value) : Shape("a map");
 
 /// <summary>A map with known keys, in the order in which they are usually written.</summary>
-internal sealed record RecordShape(string Name, ImmutableArray<Field> Fields) : Shape($"a {Name}: a map with the keys {Keys(Fields)}")
+internal sealed record RecordShape(string Name, ImmutableArray<Field> Fields)
+    : Shape($"a {Name}: a map with the keys {Keys(Fields)}")
 {
     public Field? Find(string key) => Fields.FirstOrDefault(field => field.Key == key);
 
-    private static string Keys(ImmutableArray<Field> fields) => string.Join(", ", fields.Take(4).Select(field => $"`{field.Key}`"))
-        + (fields.Length > 4 ? ", ..." : "");
+    private static string Keys(ImmutableArray<Field> fields) =>
+        string.Join(", ", fields.Take(4).Select(field => $"`{field.Key}`")) + (fields.Length > 4 ? ", ..." : "");
 }
 
 /// <param name="Doc">What it means, for editors and for the reader of the format.</param>

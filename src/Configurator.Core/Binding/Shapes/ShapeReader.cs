@@ -11,17 +11,21 @@ internal sealed class ShapeReader(ICollection<Diagnostic> report)
     /// <summary>The record, or null where the node is no map at all.</summary>
     public Fields? ReadRecord(SyntaxNode node, RecordShape shape) => Read(node, shape)?.Value as Fields;
 
-    public Located<object>? Read(SyntaxNode node, Shape shape) => (shape, node) switch
-    {
-        (_, RefusedSyntax) => null,
-        (RecordShape record, MappingSyntax map) => new(ReadFields(map, record), map.Span),
-        (ListShape list, SequenceSyntax sequence) => ReadList(sequence, list),
-        (TableShape table, MappingSyntax map) => ReadTable(map, table),
-        (TextShape, MappingSyntax map) => ReadLanguages(map),
-        (ConditionShape or RequirementShape or LinkShape, _) => ReadCondition(node, shape),
-        (not (RecordShape or ListShape or TableShape), ScalarSyntax scalar) => new ScalarReader(report).Read(scalar, shape),
-        _ => Refuse(node, shape),
-    };
+    public Located<object>? Read(SyntaxNode node, Shape shape) =>
+        (shape, node) switch
+        {
+            (_, RefusedSyntax) => null,
+            (RecordShape record, MappingSyntax map) => new(ReadFields(map, record), map.Span),
+            (ListShape list, SequenceSyntax sequence) => ReadList(sequence, list),
+            (TableShape table, MappingSyntax map) => ReadTable(map, table),
+            (TextShape, MappingSyntax map) => ReadLanguages(map),
+            (ConditionShape or RequirementShape or LinkShape, _) => ReadCondition(node, shape),
+            (not (RecordShape or ListShape or TableShape), ScalarSyntax scalar) => new ScalarReader(report).Read(
+                scalar,
+                shape
+            ),
+            _ => Refuse(node, shape),
+        };
 
     private Fields ReadFields(MappingSyntax map, RecordShape shape)
     {
@@ -50,7 +54,8 @@ internal sealed class ShapeReader(ICollection<Diagnostic> report)
         };
     }
 
-    /// <summary>Reports keys that the record does not have and those that it lacks; a misspelt one is not lacking as well.</summary>
+    /// <summary>Reports keys that the record does not have and those that it lacks; a misspelt one is not lacking as
+    /// well.</summary>
     private bool CheckKeys(MappingSyntax map, RecordShape shape)
     {
         var absent = shape.Fields.Where(field => map[field.Key] is null).ToList();
@@ -61,7 +66,11 @@ internal sealed class ShapeReader(ICollection<Diagnostic> report)
             report.Add(BindingDiagnostics.KeyUnknown(key, shape, nearest));
         }
 
-        foreach (var field in absent.Where(field => field.IsRequired && map.IsWhole && !meant.Contains(field.Key, StringComparer.Ordinal)))
+        foreach (
+            var field in absent.Where(field =>
+                field.IsRequired && map.IsWhole && !meant.Contains(field.Key, StringComparer.Ordinal)
+            )
+        )
         {
             report.Add(BindingDiagnostics.KeyMissing(field, shape, map.Span));
         }
@@ -71,7 +80,10 @@ internal sealed class ShapeReader(ICollection<Diagnostic> report)
 
     private Located<object>? ReadList(SequenceSyntax sequence, ListShape list)
     {
-        ImmutableArray<Located<object>> items = [.. sequence.Items.Select(item => Read(item, list.Item)).OfType<Located<object>>()];
+        ImmutableArray<Located<object>> items =
+        [
+            .. sequence.Items.Select(item => Read(item, list.Item)).OfType<Located<object>>(),
+        ];
         return new(items, sequence.Span);
     }
 

@@ -3,8 +3,10 @@ using System.Text;
 
 namespace Configurator.Core.Diagnostics.Printing;
 
-/// <summary>Prints diagnostics as workflow commands, so that a pull request shows them at the lines concerned.</summary>
-/// <remarks>Source: workflow commands of GitHub Actions; ten annotations of each level show, further ones are lost there.</remarks>
+/// <summary>Prints diagnostics as workflow commands, so that a pull request shows them at the lines
+/// concerned.</summary>
+/// <remarks>Source: workflow commands of GitHub Actions; ten annotations of each level show, further ones are lost
+/// there.</remarks>
 public static class DiagnosticAnnotations
 {
     private const int EachLevelMax = 10;
@@ -13,7 +15,12 @@ public static class DiagnosticAnnotations
     public static string Of(IEnumerable<Diagnostic> diagnostics)
     {
         var text = new StringBuilder();
-        foreach (var level in Diagnostic.InOrder(diagnostics).GroupBy(diagnostic => diagnostic.Rule.Severity).OrderByDescending(group => group.Key))
+        foreach (
+            var level in Diagnostic
+                .InOrder(diagnostics)
+                .GroupBy(diagnostic => diagnostic.Rule.Severity)
+                .OrderByDescending(group => group.Key)
+        )
         {
             foreach (var diagnostic in level.Take(EachLevelMax))
             {
@@ -26,9 +33,13 @@ public static class DiagnosticAnnotations
 
     private static string Command(Diagnostic diagnostic)
     {
-        var level = diagnostic.Rule.Severity == Severity.Note ? "notice" : DiagnosticText.Word(diagnostic.Rule.Severity);
+        var level =
+            diagnostic.Rule.Severity == Severity.Note ? "notice" : DiagnosticText.Word(diagnostic.Rule.Severity);
         var (path, line, column, length) = diagnostic.Span;
-        var place = string.Create(CultureInfo.InvariantCulture, $"file={Property(path)},line={line},endLine={line},col={column},endColumn={column + Math.Max(0, length)}");
+        var place = string.Create(
+            CultureInfo.InvariantCulture,
+            $"file={Property(path)},line={line},endLine={line},col={column},endColumn={column + Math.Max(0, length)}"
+        );
         return $"::{level} {place},title={Property($"{diagnostic.Rule.Code}: {diagnostic.Rule.Title}")}::{Message(diagnostic)}";
     }
 
@@ -42,9 +53,13 @@ public static class DiagnosticAnnotations
         return Data(message.Length <= MessageLengthMax ? message : message[..(MessageLengthMax - 4)] + " ...");
     }
 
-    private static string Data(string text) => text
-        .Replace("%", "%25", StringComparison.Ordinal).Replace("\r", "%0D", StringComparison.Ordinal).Replace("\n", "%0A", StringComparison.Ordinal);
+    private static string Data(string text) =>
+        text.Replace("%", "%25", StringComparison.Ordinal)
+            .Replace("\r", "%0D", StringComparison.Ordinal)
+            .Replace("\n", "%0A", StringComparison.Ordinal);
 
     private static string Property(string text) =>
-        Data(Printable.Line(text)).Replace(":", "%3A", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal);
+        Data(Printable.Line(text))
+            .Replace(":", "%3A", StringComparison.Ordinal)
+            .Replace(",", "%2C", StringComparison.Ordinal);
 }

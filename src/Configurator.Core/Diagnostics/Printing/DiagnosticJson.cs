@@ -9,7 +9,12 @@ namespace Configurator.Core.Diagnostics.Printing;
 /// <summary>Prints diagnostics for programs.</summary>
 public static class DiagnosticJson
 {
-    private static readonly JsonWriterOptions Style = new() { Indented = true, NewLine = "\n", Encoder = WithoutHashes() };
+    private static readonly JsonWriterOptions Style = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = WithoutHashes(),
+    };
 
     /// <param name="counts">Named numbers of the run, printed first.</param>
     public static string Of(IEnumerable<Diagnostic> diagnostics, IEnumerable<KeyValuePair<string, int>> counts)
@@ -71,7 +76,8 @@ public static class DiagnosticJson
         json.WriteEndObject();
     }
 
-    /// <summary>A build log takes <c>##[name]</c> for a command, also within JSON; as an escape it means the same and is none.</summary>
+    /// <summary>A build log takes <c>##[name]</c> for a command, also within JSON; as an escape it means the same and
+    /// is none.</summary>
     private static JavaScriptEncoder WithoutHashes()
     {
         var settings = new TextEncoderSettings(UnicodeRanges.BasicLatin);

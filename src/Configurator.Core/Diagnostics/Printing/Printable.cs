@@ -19,7 +19,8 @@ internal static partial class Printable
         return CommandAnywhere().Replace(safe.ToString(), "# #${word}[");
     }
 
-    /// <summary>The same, for a line of its own: it cannot start a log command, and its tabs keep their place.</summary>
+    /// <summary>The same, for a line of its own: it cannot start a log command, and its tabs keep their
+    /// place.</summary>
     public static string Line(string text)
     {
         var line = Of(text.Replace('\t', ' '));
@@ -27,10 +28,15 @@ internal static partial class Printable
         return line.AsSpan(start).StartsWith("::", StringComparison.Ordinal) ? line.Insert(start + 1, " ") : line;
     }
 
-    private static bool IsUnsafe(char c) => char.IsControl(c) || c is '\u2028' or '\u2029'
-        || (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069') || c is '\u200E' or '\u200F';
+    private static bool IsUnsafe(char c) =>
+        char.IsControl(c)
+        || c is '\u2028' or '\u2029'
+        || (c >= '\u202A' && c <= '\u202E')
+        || (c >= '\u2066' && c <= '\u2069')
+        || c is '\u200E' or '\u200F';
 
-    /// <summary>Build logs take <c>##[name]</c> for a command wherever it stands, some of them with a word before the bracket.</summary>
+    /// <summary>Build logs take <c>##[name]</c> for a command wherever it stands, some of them with a word before the
+    /// bracket.</summary>
     [GeneratedRegex("##(?<word>[A-Za-z]*)\\[", RegexOptions.NonBacktracking)]
     private static partial Regex CommandAnywhere();
 }

@@ -16,7 +16,8 @@ public sealed record Link(string Text, string? Href = null);
 /// <summary>Terms and values; terms without a value are left out.</summary>
 public sealed record Facts(ImmutableArray<Fact> Items) : Block
 {
-    public ImmutableArray<Fact> Items { get; } = [.. Items.Where(fact => fact.Values.Any(value => value.Text.Length > 0))];
+    public ImmutableArray<Fact> Items { get; } =
+    [.. Items.Where(fact => fact.Values.Any(value => value.Text.Length > 0))];
 }
 
 public sealed record Fact(string Term, ImmutableArray<Link> Values)

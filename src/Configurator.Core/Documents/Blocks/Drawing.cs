@@ -3,9 +3,17 @@ using System.Globalization;
 
 namespace Configurator.Core.Documents.Blocks;
 
-/// <summary>A plain drawing: boxes, lines and words on a grid of whole units. Meaning is carried by words and shape.</summary>
+/// <summary>A plain drawing: boxes, lines and words on a grid of whole units. Meaning is carried by words and
+/// shape.</summary>
 /// <param name="Alternative">The same in words, for those who cannot see it.</param>
-public sealed record Drawing(string Id, string Title, string Alternative, int Width, int Height, ImmutableArray<Shape> Shapes) : Block
+public sealed record Drawing(
+    string Id,
+    string Title,
+    string Alternative,
+    int Width,
+    int Height,
+    ImmutableArray<Shape> Shapes
+) : Block
 {
     public string ViewBox => string.Create(CultureInfo.InvariantCulture, $"0 0 {Width} {Height}");
 }

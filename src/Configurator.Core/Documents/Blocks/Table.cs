@@ -16,7 +16,8 @@ public sealed record Table(string Id, string Caption, ImmutableArray<Column> Col
 /// <param name="IsNumber">Aligned to the right.</param>
 public sealed record Column(string Title, bool IsNumber = false);
 
-/// <param name="Status">A word for the style sheet such as <c>fail</c>; the meaning always stands in a cell too.</param>
+/// <param name="Status">A word for the style sheet such as <c>fail</c>; the meaning always stands in a cell
+/// too.</param>
 public sealed record Row(ImmutableArray<Cell> Cells, string Status = "", string? Id = null)
 {
     public static Row Of(params ImmutableArray<Cell> cells) => new(cells);

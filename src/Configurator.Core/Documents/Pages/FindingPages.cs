@@ -7,7 +7,8 @@ namespace Configurator.Core.Documents.Pages;
 /// <summary>One page a code: what it means, an example, how to fix it, why we check it.</summary>
 internal static class FindingPages
 {
-    public static IEnumerable<Page> Compose(DocumentContext context) => [List(context), .. RuleBook.Codes.Select(code => Code(context, code))];
+    public static IEnumerable<Page> Compose(DocumentContext context) =>
+        [List(context), .. RuleBook.Codes.Select(code => Code(context, code))];
 
     private static Page List(DocumentContext context)
     {
@@ -17,8 +18,18 @@ internal static class FindingPages
             Crumbs = [links.Catalogue],
             Sections =
             [
-                new("codes", context.Words.Findings,
-                    [new LinkList([.. RuleBook.Codes.Select(code => new LinkItem(links.To(PagePaths.Finding(code), TitleOf(code)), ""))])]),
+                new(
+                    "codes",
+                    context.Words.Findings,
+                    [
+                        new LinkList([
+                            .. RuleBook.Codes.Select(code => new LinkItem(
+                                links.To(PagePaths.Finding(code), TitleOf(code)),
+                                ""
+                            )),
+                        ]),
+                    ]
+                ),
             ],
         };
     }
@@ -30,15 +41,23 @@ internal static class FindingPages
         return new(path, "finding", TitleOf(code), context.Words)
         {
             Crumbs = [links.Catalogue, links.To(PagePaths.Findings, context.Words.FindingPages)],
-            Sections = [.. Parts(code).Select(part => new Section(
-                part.Heading.ToLowerInvariant().Replace(' ', '-'), part.Heading, [new Passage(part.Text, SourceSpan.FileStart($"{code}.md"), BelowLevel: 2)]))],
+            Sections =
+            [
+                .. Parts(code)
+                    .Select(part => new Section(
+                        part.Heading.ToLowerInvariant().Replace(' ', '-'),
+                        part.Heading,
+                        [new Passage(part.Text, SourceSpan.FileStart($"{code}.md"), BelowLevel: 2)]
+                    )),
+            ],
         };
     }
 
     /// <summary>The first line, without its mark.</summary>
     private static string TitleOf(string code) => RuleBook.Page(code)!.Split('\n')[0].TrimStart('#', ' ');
 
-    /// <summary>The page's headings of the second level with what stands below them; those inside an example are its text.</summary>
+    /// <summary>The page's headings of the second level with what stands below them; those inside an example are its
+    /// text.</summary>
     private static List<(string Heading, string Text)> Parts(string code)
     {
         var parts = new List<(string Heading, string Text)>();

@@ -16,15 +16,24 @@ internal static class HealthBlock
         var titles = new Titles(machine, context.Language);
         ImmutableArray<Row> rows =
         [
-            .. health.NeverOrderable.Select(proof => Row.Of(titles.Of(proof.Option), words.NeverOrderable, Because(titles, proof.Because))),
-            .. health.AlwaysIncluded.Select(proof => Row.Of(titles.Of(proof.Option), words.AlwaysIncluded, Because(titles, proof.Because))),
-            .. health.Redundant.Select(proof => Row.Of(titles.In(proof.Rule.Statement), words.AddsNothing, Because(titles, proof.Because))),
-            .. health.SingleWayOut.Select(proof => Row.Of(titles.Of(proof.Choice), words.SingleWayOut, titles.Of(proof.Only))),
+            .. health.NeverOrderable.Select(proof =>
+                Row.Of(titles.Of(proof.Option), words.NeverOrderable, Because(titles, proof.Because))
+            ),
+            .. health.AlwaysIncluded.Select(proof =>
+                Row.Of(titles.Of(proof.Option), words.AlwaysIncluded, Because(titles, proof.Because))
+            ),
+            .. health.Redundant.Select(proof =>
+                Row.Of(titles.In(proof.Rule.Statement), words.AddsNothing, Because(titles, proof.Because))
+            ),
+            .. health.SingleWayOut.Select(proof =>
+                Row.Of(titles.Of(proof.Choice), words.SingleWayOut, titles.Of(proof.Only))
+            ),
         ];
         return rows.IsEmpty
             ? new Paragraph(words.RulesHealthy)
             : new Table("health", words.RuleHealth, [new(words.Rule), new(words.Found), new(words.Because)], rows);
     }
 
-    private static string Because(Titles titles, IEnumerable<OrderRule> rules) => string.Join("; ", rules.Select(rule => titles.In(rule.Statement)));
+    private static string Because(Titles titles, IEnumerable<OrderRule> rules) =>
+        string.Join("; ", rules.Select(rule => titles.In(rule.Statement)));
 }

@@ -17,11 +17,25 @@ internal static class LayoutDrawing
         var nodes = machine.Route.Nodes.ToDictionary(node => node.Id);
         var from = nodes.Values.Min(node => node.X.Value);
         var to = Math.Max(from + 1, nodes.Values.Max(node => node.X.Value));
-        ImmutableArray<Shape> stations = [.. machine.Stations.SelectMany((station, i) => Place(station, i, Scale(nodes[station.Node].X.Value, from, to)))];
+        ImmutableArray<Shape> stations =
+        [
+            .. machine.Stations.SelectMany(
+                (station, i) => Place(station, i, Scale(nodes[station.Node].X.Value, from, to))
+            ),
+        ];
         var height = TrayY + 40 + Step;
-        var names = string.Join(", ", machine.Stations.Select((station, i) => FormattableString.Invariant($"{i + 1} {context.In(station.Title)}")));
-        return new("layout-drawing", context.Words.Layout, names, Width, height,
-            [new Stroke(Margin, TrayY, Width - Margin, TrayY, "route"), .. stations]);
+        var names = string.Join(
+            ", ",
+            machine.Stations.Select((station, i) => FormattableString.Invariant($"{i + 1} {context.In(station.Title)}"))
+        );
+        return new(
+            "layout-drawing",
+            context.Words.Layout,
+            names,
+            Width,
+            height,
+            [new Stroke(Margin, TrayY, Width - Margin, TrayY, "route"), .. stations]
+        );
     }
 
     private static IEnumerable<Shape> Place(Station station, int index, int x)
@@ -33,5 +47,6 @@ internal static class LayoutDrawing
         yield return new Label(at, y + 5, DocumentContext.Print(index + 1), "middle", "number");
     }
 
-    private static int Scale(long x, long from, long to) => Margin + 20 + (int)((x - from) * (Width - (2 * Margin) - 40) / (to - from));
+    private static int Scale(long x, long from, long to) =>
+        Margin + 20 + (int)((x - from) * (Width - (2 * Margin) - 40) / (to - from));
 }

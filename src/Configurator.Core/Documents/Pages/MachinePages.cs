@@ -24,26 +24,50 @@ internal static class MachinePages
             Sections =
             [
                 new("facts", words.Machine, [Facts(context, machine), .. About(machine)]),
-                new("configurations", words.Configurations,
-                    [CataloguePages.ConfigurationTable(context, links, context.Engineered.Configurations.Where(c => c.Machine.Id.Value == machine.Id.Value), withMachine: false)]),
+                new(
+                    "configurations",
+                    words.Configurations,
+                    [
+                        CataloguePages.ConfigurationTable(
+                            context,
+                            links,
+                            context.Engineered.Configurations.Where(c => c.Machine.Id.Value == machine.Id.Value),
+                            withMachine: false
+                        ),
+                    ]
+                ),
                 new("options", words.Options, [OptionTable(context, links, machine)]),
-                new("rules", words.WhatGoesTogether, [ChoiceTable(context, links, machine), RuleTable(context, machine)]),
+                new(
+                    "rules",
+                    words.WhatGoesTogether,
+                    [ChoiceTable(context, links, machine), RuleTable(context, machine)]
+                ),
                 new("health", words.RuleHealth, [HealthBlock.Of(context, machine)]),
                 new("layout", words.Layout, [LayoutDrawing.Of(context, machine), StationTable(context, machine)]),
-                new("port-plan", words.PortPlan, [new Paragraph(words.PortPlanLead), new LinkList([new(links.To(PagePaths.PortPlan(machine.Id.Value), words.PortPlan), "")])]),
+                new(
+                    "port-plan",
+                    words.PortPlan,
+                    [
+                        new Paragraph(words.PortPlanLead),
+                        new LinkList([new(links.To(PagePaths.PortPlan(machine.Id.Value), words.PortPlan), "")]),
+                    ]
+                ),
             ],
         };
     }
 
-    private static Facts Facts(DocumentContext context, Machine machine) => new(
-    [
-        Fact.Of(context.Words.Document, machine.Document),
-        Fact.Of(context.Words.Revision, machine.Revision),
-        Fact.Of(context.Words.Lanes, DocumentContext.Print(machine.Lanes)),
-        Fact.Of(context.Words.Rate, context.Print(machine.Rate)),
-        Fact.Of(context.Words.Options, DocumentContext.Print(machine.Options.Count)),
-        Fact.Of(context.Words.PossibleConfigurations, OrderText.Number(context.Engineered.Proved.Logic[machine.Id.Value].Logic.Count(PartialOrder.Empty))),
-    ]);
+    private static Facts Facts(DocumentContext context, Machine machine) =>
+        new([
+            Fact.Of(context.Words.Document, machine.Document),
+            Fact.Of(context.Words.Revision, machine.Revision),
+            Fact.Of(context.Words.Lanes, DocumentContext.Print(machine.Lanes)),
+            Fact.Of(context.Words.Rate, context.Print(machine.Rate)),
+            Fact.Of(context.Words.Options, DocumentContext.Print(machine.Options.Count)),
+            Fact.Of(
+                context.Words.PossibleConfigurations,
+                OrderText.Number(context.Engineered.Proved.Logic[machine.Id.Value].Logic.Count(PartialOrder.Empty))
+            ),
+        ]);
 
     private static IEnumerable<Block> About(Machine machine) =>
         machine.About is { } about ? [new Passage(about.Text, new SourceSpan(about.Path, 1, 1, 0), BelowLevel: 2)] : [];
@@ -51,50 +75,104 @@ internal static class MachinePages
     private static Table OptionTable(DocumentContext context, Links links, Machine machine)
     {
         var words = context.Words;
-        return new("options", $"{words.Options}: {context.In(machine.Title)}",
-            [new(words.Option), new(words.Family), new(words.Summary), new(words.Needs), new(words.NotWith), new(words.ComesWith), new(words.TouchesBox)],
-            [.. machine.Options.Values.OrderBy(option => option.Family, StringComparer.Ordinal).ThenBy(option => option.Id.Value).Select(option => Row.Of(
-                links.Option(option.Id.Value),
-                CataloguePages.Sentence(option.Family),
-                context.In(option.Summary),
-                string.Join("; ", option.Requires.Select(requirement => Say(context, requirement.Condition))),
-                Cell.Of(option.NotWith.Select(link => links.Option(link.Other.Value))),
-                Cell.Of(option.ComesWith.Select(link => links.Option(link.Other.Value))),
-                CataloguePages.TouchesBox(context, option)))]);
+        return new(
+            "options",
+            $"{words.Options}: {context.In(machine.Title)}",
+            [
+                new(words.Option),
+                new(words.Family),
+                new(words.Summary),
+                new(words.Needs),
+                new(words.NotWith),
+                new(words.ComesWith),
+                new(words.TouchesBox),
+            ],
+            [
+                .. machine
+                    .Options.Values.OrderBy(option => option.Family, StringComparer.Ordinal)
+                    .ThenBy(option => option.Id.Value)
+                    .Select(option =>
+                        Row.Of(
+                            links.Option(option.Id.Value),
+                            CataloguePages.Sentence(option.Family),
+                            context.In(option.Summary),
+                            string.Join(
+                                "; ",
+                                option.Requires.Select(requirement => Say(context, requirement.Condition))
+                            ),
+                            Cell.Of(option.NotWith.Select(link => links.Option(link.Other.Value))),
+                            Cell.Of(option.ComesWith.Select(link => links.Option(link.Other.Value))),
+                            CataloguePages.TouchesBox(context, option)
+                        )
+                    ),
+            ]
+        );
     }
 
     private static Table ChoiceTable(DocumentContext context, Links links, Machine machine)
     {
         var words = context.Words;
-        return new("choices", words.Choices,
+        return new(
+            "choices",
+            words.Choices,
             [new(words.Choice), new(words.Take), new(words.OutOf), new(words.Because)],
-            [.. machine.Choices.Select(choice => Row.Of(
-                context.In(choice.Title),
-                WordLists.Of(choice.Take, words),
-                Cell.Of(choice.Of.Select(option => links.Option(option.Value))),
-                context.In(choice.Because)))]);
+            [
+                .. machine.Choices.Select(choice =>
+                    Row.Of(
+                        context.In(choice.Title),
+                        WordLists.Of(choice.Take, words),
+                        Cell.Of(choice.Of.Select(option => links.Option(option.Value))),
+                        context.In(choice.Because)
+                    )
+                ),
+            ]
+        );
     }
 
     private static Table RuleTable(DocumentContext context, Machine machine)
     {
         var words = context.Words;
-        return new("rules", words.Rules,
+        return new(
+            "rules",
+            words.Rules,
             [new(words.Rule), new(words.Needs), new(words.Because)],
-            [.. machine.Rules.Select(rule => Row.Of(
-                rule.When is { } when ? Say(context, when) : words.Always, Say(context, rule.Need), context.In(rule.Because)))]);
+            [
+                .. machine.Rules.Select(rule =>
+                    Row.Of(
+                        rule.When is { } when ? Say(context, when) : words.Always,
+                        Say(context, rule.Need),
+                        context.In(rule.Because)
+                    )
+                ),
+            ]
+        );
     }
 
     private static Table StationTable(DocumentContext context, Machine machine)
     {
         var words = context.Words;
-        return new("stations", words.Stations,
+        return new(
+            "stations",
+            words.Stations,
             [new(words.Station), new(words.Location), new(words.Area), new(words.Class), new(words.Wash)],
-            [.. machine.Stations.Select(station => Row.Of(
-                context.In(station.Title), context.Designations.Of(station), context.In(station.Area.Title),
-                WordLists.Of(station.Area.Class, words), WordLists.Of(station.Area.Wash, words)))]);
+            [
+                .. machine.Stations.Select(station =>
+                    Row.Of(
+                        context.In(station.Title),
+                        context.Designations.Of(station),
+                        context.In(station.Area.Title),
+                        WordLists.Of(station.Area.Class, words),
+                        WordLists.Of(station.Area.Wash, words)
+                    )
+                ),
+            ]
+        );
     }
 
     /// <summary>A condition with the options' titles.</summary>
-    public static string Say(DocumentContext context, Condition condition) => ConditionText.Of(
-        condition, id => context.Catalogue.Options.TryGetValue(id, out var option) ? $"“{context.In(option.Title)}”" : id.Value);
+    public static string Say(DocumentContext context, Condition condition) =>
+        ConditionText.Of(
+            condition,
+            id => context.Catalogue.Options.TryGetValue(id, out var option) ? $"“{context.In(option.Title)}”" : id.Value
+        );
 }

@@ -13,7 +13,10 @@ internal static class OptionPages
         var path = PagePaths.Of(option.Id.Value);
         var words = context.Words;
         var links = context.On(path);
-        ImmutableArray<Machine> machines = [.. context.Catalogue.Machines.Values.Where(machine => machine.Options.ContainsKey(option.Id.Value))];
+        ImmutableArray<Machine> machines =
+        [
+            .. context.Catalogue.Machines.Values.Where(machine => machine.Options.ContainsKey(option.Id.Value)),
+        ];
         return new(path, "option", $"{context.In(option.Title)} ({words.Option})", words)
         {
             Heading = context.In(option.Title),
@@ -21,12 +24,28 @@ internal static class OptionPages
             Lead = context.In(option.Summary),
             Sections =
             [
-                new("facts", words.WhatGoesTogether, [Facts(context, links, option, machines), .. Reasons(context, option)]),
+                new(
+                    "facts",
+                    words.WhatGoesTogether,
+                    [Facts(context, links, option, machines), .. Reasons(context, option)]
+                ),
                 new("fits", words.Fits, [.. machines.Select(machine => Fits(context, links, option, machine))]),
                 new("adds", words.Adds, [.. machines.Select(machine => Loads(context, option, machine))]),
                 .. Notes(context, option),
-                new("used", words.UsedIn, [CataloguePages.ConfigurationTable(
-                    context, links, context.Engineered.Configurations.Where(c => c.Proved.Configuration.QuantityOf(option.Id.Value) > 0), withMachine: true)]),
+                new(
+                    "used",
+                    words.UsedIn,
+                    [
+                        CataloguePages.ConfigurationTable(
+                            context,
+                            links,
+                            context.Engineered.Configurations.Where(c =>
+                                c.Proved.Configuration.QuantityOf(option.Id.Value) > 0
+                            ),
+                            withMachine: true
+                        ),
+                    ]
+                ),
             ],
         };
     }
@@ -34,12 +53,19 @@ internal static class OptionPages
     private static Facts Facts(DocumentContext context, Links links, Option option, ImmutableArray<Machine> machines)
     {
         var words = context.Words;
-        var quantity = option.Quantity is { } range ? FormattableString.Invariant($"{range.From}–{range.To} {context.In(range.Counts)}") : "1";
-        return new(
-        [
+        var quantity = option.Quantity is { } range
+            ? FormattableString.Invariant($"{range.From}–{range.To} {context.In(range.Counts)}")
+            : "1";
+        return new([
             new(words.OfferedOn, [.. machines.Select(links.Machine)]),
             Fact.Of(words.QuantityRange, quantity),
-            Fact.Of(words.Needs, string.Join("; ", option.Requires.Select(requirement => MachinePages.Say(context, requirement.Condition)))),
+            Fact.Of(
+                words.Needs,
+                string.Join(
+                    "; ",
+                    option.Requires.Select(requirement => MachinePages.Say(context, requirement.Condition))
+                )
+            ),
             new(words.NotWith, [.. option.NotWith.Select(link => links.Option(link.Other.Value))]),
             new(words.ComesWith, [.. option.ComesWith.Select(link => links.Option(link.Other.Value))]),
             Fact.Of(words.TouchesBox, CataloguePages.TouchesBox(context, option)),
@@ -52,36 +78,80 @@ internal static class OptionPages
         var words = context.Words;
         ImmutableArray<Row> rows =
         [
-            .. option.Requires.Where(requirement => requirement.Because is not null)
-                .Select(requirement => Row.Of(words.Needs, MachinePages.Say(context, requirement.Condition), context.In(requirement.Because))),
+            .. option
+                .Requires.Where(requirement => requirement.Because is not null)
+                .Select(requirement =>
+                    Row.Of(
+                        words.Needs,
+                        MachinePages.Say(context, requirement.Condition),
+                        context.In(requirement.Because)
+                    )
+                ),
             .. LinkRows(words.NotWith, option.NotWith),
             .. LinkRows(words.ComesWith, option.ComesWith),
         ];
-        return rows.IsEmpty ? [] : [new Table("reasons", words.Because, [new(words.Rule), new(words.Option), new(words.Because)], rows)];
+        return rows.IsEmpty
+            ? []
+            : [new Table("reasons", words.Because, [new(words.Rule), new(words.Option), new(words.Because)], rows)];
 
-        IEnumerable<Row> LinkRows(string rule, IEnumerable<OptionLink> others) => others
-            .Where(link => link.Because is not null)
-            .Select(link => Row.Of(rule, context.On(PagePaths.Of(option.Id.Value)).Option(link.Other.Value), context.In(link.Because)));
+        IEnumerable<Row> LinkRows(string rule, IEnumerable<OptionLink> others) =>
+            others
+                .Where(link => link.Because is not null)
+                .Select(link =>
+                    Row.Of(
+                        rule,
+                        context.On(PagePaths.Of(option.Id.Value)).Option(link.Other.Value),
+                        context.In(link.Because)
+                    )
+                );
     }
 
     private static Table Fits(DocumentContext context, Links links, Option option, Machine machine)
     {
         var words = context.Words;
-        return new($"fits-{machine.Id.Value}", context.In(machine.Title),
+        return new(
+            $"fits-{machine.Id.Value}",
+            context.In(machine.Title),
             [new(words.Designation), new(words.Device), new(words.Purpose), new(words.Station), new(words.Home)],
-            [.. machine.Instances.Where(instance => instance.Option?.Id.Value == option.Id.Value).Select(instance => Row.Of(
-                context.Designations.Of(instance), links.Device(instance.Device), context.In(instance.Fit.Purpose),
-                context.In(instance.Station.Title), machine.Plan.HomeOf(instance.Key)?.ToString() ?? ""))]);
+            [
+                .. machine
+                    .Instances.Where(instance => instance.Option?.Id.Value == option.Id.Value)
+                    .Select(instance =>
+                        Row.Of(
+                            context.Designations.Of(instance),
+                            links.Device(instance.Device),
+                            context.In(instance.Fit.Purpose),
+                            context.In(instance.Station.Title),
+                            machine.Plan.HomeOf(instance.Key)?.ToString() ?? ""
+                        )
+                    ),
+            ]
+        );
     }
 
     private static Table Loads(DocumentContext context, Option option, Machine machine)
     {
         var quantities = option.Quantity is { } range ? Enumerable.Range(range.From, range.To - range.From + 1) : [1];
-        var loads = quantities.Select(quantity => (quantity, Loads: OptionLoads.Of(machine, option, quantity))).ToList();
+        var loads = quantities
+            .Select(quantity => (quantity, Loads: OptionLoads.Of(machine, option, quantity)))
+            .ToList();
         ImmutableArray<Load> shown = [.. Load.All.Where(load => loads.Any(row => row.Loads[load] != 0))];
-        return new($"loads-{machine.Id.Value}", context.In(machine.Title),
-            [new(context.Words.Quantity, IsNumber: true), .. shown.Select(load => new Column(context.In(load.Title), IsNumber: true))],
-            [.. loads.Select(row => Row.Of([DocumentContext.Print(row.quantity), .. shown.Select(load => (Cell)load.Print(row.Loads[load]))]))]);
+        return new(
+            $"loads-{machine.Id.Value}",
+            context.In(machine.Title),
+            [
+                new(context.Words.Quantity, IsNumber: true),
+                .. shown.Select(load => new Column(context.In(load.Title), IsNumber: true)),
+            ],
+            [
+                .. loads.Select(row =>
+                    Row.Of([
+                        DocumentContext.Print(row.quantity),
+                        .. shown.Select(load => (Cell)load.Print(row.Loads[load])),
+                    ])
+                ),
+            ]
+        );
     }
 
     private static IEnumerable<Section> Notes(DocumentContext context, Option option)
@@ -91,18 +161,30 @@ internal static class OptionPages
             var notes = option.Notes.On(subject, context.Language);
             if (!notes.IsEmpty)
             {
-                yield return new(WordLists.Plain(subject), title, [.. notes.SelectMany(note => NoteBlocks(context, note))]);
+                yield return new(
+                    WordLists.Plain(subject),
+                    title,
+                    [.. notes.SelectMany(note => NoteBlocks(context, note))]
+                );
             }
         }
     }
 
-    private static IEnumerable<Block> NoteBlocks(DocumentContext context, NoteSection note) => note.Step is { } step
-        ? [new Paragraph(WordLists.Of(step, context.Words) + ":"), new Passage(note.Markdown, note.Span, BelowLevel: 2)]
-        : [new Passage(note.Markdown, note.Span, BelowLevel: 2)];
+    private static IEnumerable<Block> NoteBlocks(DocumentContext context, NoteSection note) =>
+        note.Step is { } step
+            ?
+            [
+                new Paragraph(WordLists.Of(step, context.Words) + ":"),
+                new Passage(note.Markdown, note.Span, BelowLevel: 2),
+            ]
+            : [new Passage(note.Markdown, note.Span, BelowLevel: 2)];
 
     private static ImmutableArray<(NoteSubject Subject, string Title)> Subjects(SiteWords words) =>
-    [
-        (NoteSubject.Sales, words.Sales), (NoteSubject.Operation, words.Operation), (NoteSubject.Wiring, words.WiringNotes),
-        (NoteSubject.Service, words.Service), (NoteSubject.Sanitation, words.Sanitation),
-    ];
+        [
+            (NoteSubject.Sales, words.Sales),
+            (NoteSubject.Operation, words.Operation),
+            (NoteSubject.Wiring, words.WiringNotes),
+            (NoteSubject.Service, words.Service),
+            (NoteSubject.Sanitation, words.Sanitation),
+        ];
 }

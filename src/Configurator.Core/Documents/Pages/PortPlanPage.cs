@@ -25,43 +25,76 @@ internal static class PortPlanPage
         };
     }
 
-    private static Section OfMaster(DocumentContext context, Links links, Machine machine, Master master) => new(
-        $"master-{master.Name.Value}", $"{context.Designations.Of(master)} {master.Name.Value}",
-        [
-            new Facts(
+    private static Section OfMaster(DocumentContext context, Links links, Machine machine, Master master) =>
+        new(
+            $"master-{master.Name.Value}",
+            $"{context.Designations.Of(master)} {master.Name.Value}",
             [
-                new(context.Words.Device, [links.Device(master.Device)]),
-                Fact.Of(context.Words.Location, $"{context.Designations.Of(master.Station)}, {context.In(master.Station.Title)}"),
-                Fact.Of(context.Words.Master, master.IsExtension ? context.Words.Extension : context.Words.Base),
-            ]),
-            Ports(context, links, machine, master.Name.Value, master.Ports),
-        ]);
+                new Facts([
+                    new(context.Words.Device, [links.Device(master.Device)]),
+                    Fact.Of(
+                        context.Words.Location,
+                        $"{context.Designations.Of(master.Station)}, {context.In(master.Station.Title)}"
+                    ),
+                    Fact.Of(context.Words.Master, master.IsExtension ? context.Words.Extension : context.Words.Base),
+                ]),
+                Ports(context, links, machine, master.Name.Value, master.Ports),
+            ]
+        );
 
-    private static Section OfHub(DocumentContext context, Links links, Machine machine, FitInstance hub) => new(
-        $"hub-{hub.Key.Fit}", $"{context.Designations.Of(hub)} {hub.Key.Fit}",
-        [
-            new Facts([new(context.Words.Device, [links.Device(hub.Device)]), new(context.Words.Option, [links.Source(hub)])]),
-            Ports(context, links, machine, new(hub.Key.Fit.Value), hub.Device.Ports!),
-        ]);
+    private static Section OfHub(DocumentContext context, Links links, Machine machine, FitInstance hub) =>
+        new(
+            $"hub-{hub.Key.Fit}",
+            $"{context.Designations.Of(hub)} {hub.Key.Fit}",
+            [
+                new Facts([
+                    new(context.Words.Device, [links.Device(hub.Device)]),
+                    new(context.Words.Option, [links.Source(hub)]),
+                ]),
+                Ports(context, links, machine, new(hub.Key.Fit.Value), hub.Device.Ports!),
+            ]
+        );
 
-    private static IEnumerable<FitInstance> Hubs(Machine machine) => machine.Instances
-        .Where(instance => instance is { Device: { Kind: DeviceKind.Hub, Ports: not null }, Key.Ordinal: 1 });
+    private static IEnumerable<FitInstance> Hubs(Machine machine) =>
+        machine.Instances.Where(instance =>
+            instance is { Device: { Kind: DeviceKind.Hub, Ports: not null }, Key.Ordinal: 1 }
+        );
 
     private static Table Ports(DocumentContext context, Links links, Machine machine, MasterName carrier, PortSet ports)
     {
         var words = context.Words;
         var homes = machine.Instances.ToLookup(instance => machine.Plan.HomeOf(instance.Key));
-        return new($"ports-{carrier}", $"{words.PortPlan}: {carrier}",
-            [new(words.Port), new(words.PortClass), new(words.Designation), new(words.Device), new(words.Option), new(words.Station)],
-            [.. ports.Numbers.SelectMany(port => RowsFor(homes[new Home(carrier, port)], port))]);
+        return new(
+            $"ports-{carrier}",
+            $"{words.PortPlan}: {carrier}",
+            [
+                new(words.Port),
+                new(words.PortClass),
+                new(words.Designation),
+                new(words.Device),
+                new(words.Option),
+                new(words.Station),
+            ],
+            [.. ports.Numbers.SelectMany(port => RowsFor(homes[new Home(carrier, port)], port))]
+        );
 
         IEnumerable<Row> RowsFor(IEnumerable<FitInstance> living, int port)
         {
             Cell number = DocumentContext.Print(port);
             Cell portClass = WordLists.Of(ports.ClassOf(port)!.Value);
             return living.Any()
-                ? living.OrderBy(instance => instance.Key).Select(instance => Row.Of(
-                    number, portClass, context.Designations.Of(instance), links.Device(instance.Device), links.Source(instance), context.In(instance.Station.Title)))
+                ? living
+                    .OrderBy(instance => instance.Key)
+                    .Select(instance =>
+                        Row.Of(
+                            number,
+                            portClass,
+                            context.Designations.Of(instance),
+                            links.Device(instance.Device),
+                            links.Source(instance),
+                            context.In(instance.Station.Title)
+                        )
+                    )
                 : [new Row([number, portClass, words.Spare, "", "", ""], "spare")];
         }
     }
@@ -69,9 +102,23 @@ internal static class PortPlanPage
     private static Table Direct(DocumentContext context, Links links, Machine machine)
     {
         var words = context.Words;
-        return new("direct", words.DirectHomes,
+        return new(
+            "direct",
+            words.DirectHomes,
             [new(words.Designation), new(words.Device), new(words.Option), new(words.Station), new(words.Purpose)],
-            [.. machine.Instances.Where(instance => machine.Plan.HomeOf(instance.Key) is { IsDirect: true }).Select(instance => Row.Of(
-                context.Designations.Of(instance), links.Device(instance.Device), links.Source(instance), context.In(instance.Station.Title), context.In(instance.Fit.Purpose)))]);
+            [
+                .. machine
+                    .Instances.Where(instance => machine.Plan.HomeOf(instance.Key) is { IsDirect: true })
+                    .Select(instance =>
+                        Row.Of(
+                            context.Designations.Of(instance),
+                            links.Device(instance.Device),
+                            links.Source(instance),
+                            context.In(instance.Station.Title),
+                            context.In(instance.Fit.Purpose)
+                        )
+                    ),
+            ]
+        );
     }
 }

@@ -10,40 +10,86 @@ namespace Configurator.Core.Engineering.Box;
 internal static class BoxChecks
 {
     public static readonly FindingRule Entries = new(
-        "box.entries", "Cable entries of the box", new("CFG4201", Severity.Error, "Too few cable entries"), "entries that the machine states for its box");
+        "box.entries",
+        "Cable entries of the box",
+        new("CFG4201", Severity.Error, "Too few cable entries"),
+        "entries that the machine states for its box"
+    );
 
     public static readonly FindingRule DirectInputs = new(
-        "box.direct-inputs", "Fast inputs of the controller", new("CFG4202", Severity.Error, "Too few fast inputs"), "inputs that the machine states for its box");
+        "box.direct-inputs",
+        "Fast inputs of the controller",
+        new("CFG4202", Severity.Error, "Too few fast inputs"),
+        "inputs that the machine states for its box"
+    );
 
     public static readonly FindingRule Honest = new(
-        "box.declared", "Options say what they add to the box", new("CFG4203", Severity.Error, "Option adds to the box without saying so"),
-        "one architecture: every option that touches the box names it");
+        "box.declared",
+        "Options say what they add to the box",
+        new("CFG4203", Severity.Error, "Option adds to the box without saying so"),
+        "one architecture: every option that touches the box names it"
+    );
 
     public static ImmutableArray<FindingRule> All { get; } = [Entries, DirectInputs, Honest];
 
     public static IEnumerable<Finding> Compute(FittedMachine fitted, ImmutableArray<CableRun> cables)
     {
         var control = fitted.Machine.Control;
-        var entering = cables.Count(cable => cable is DeviceCable { Home.IsDirect: true } or TrunkCable { Previous: null });
+        var entering = cables.Count(cable =>
+            cable is DeviceCable { Home.IsDirect: true } or TrunkCable { Previous: null }
+        );
         yield return Finding.AtMost(
-            Entries, control.Box.Station.Id.Value.Value, FormattableString.Invariant($"{entering} cables enter the box"),
-            Measure.Count(entering), Measure.Count(control.Box.Entries), control.Box.Station.Id.Span) with
-        { Fix = "move a direct fit to a port, or give the box more entries" };
+            Entries,
+            control.Box.Station.Id.Value.Value,
+            FormattableString.Invariant($"{entering} cables enter the box"),
+            Measure.Count(entering),
+            Measure.Count(control.Box.Entries),
+            control.Box.Station.Id.Span
+        ) with
+        {
+            Fix = "move a direct fit to a port, or give the box more entries",
+        };
 
-        var signals = cables.Count(cable => cable is DeviceCable { Home.IsDirect: true, Instance.Device.Connection: ConnectionKind.Switching or ConnectionKind.IoLink });
+        var signals = cables.Count(cable =>
+            cable
+                is DeviceCable
+                {
+                    Home.IsDirect: true,
+                    Instance.Device.Connection: ConnectionKind.Switching or ConnectionKind.IoLink
+                }
+        );
         yield return Finding.AtMost(
-            DirectInputs, control.Box.Station.Id.Value.Value, FormattableString.Invariant($"{signals} signals go straight to fast inputs"),
-            Measure.Count(signals), Measure.Count(control.Box.DirectInputs), control.Box.Station.Id.Span) with
-        { Fix = "move a direct fit to a port" };
+            DirectInputs,
+            control.Box.Station.Id.Value.Value,
+            FormattableString.Invariant($"{signals} signals go straight to fast inputs"),
+            Measure.Count(signals),
+            Measure.Count(control.Box.DirectInputs),
+            control.Box.Station.Id.Span
+        ) with
+        {
+            Fix = "move a direct fit to a port",
+        };
 
-        foreach (var option in fitted.Fitted.Where(TouchesBox).Select(instance => instance.Option!).DistinctBy(option => option.Id.Value))
+        foreach (
+            var option in fitted
+                .Fitted.Where(TouchesBox)
+                .Select(instance => instance.Option!)
+                .DistinctBy(option => option.Id.Value)
+        )
         {
             yield return Finding.That(
-                Honest, option.Id.Value.Value, $"`{option.Id.Value}` adds to the control box and {(option.TouchesBox.IsEmpty ? "does not say so" : "says so")}",
-                !option.TouchesBox.IsEmpty, option.Id.Span) with
-            { Fix = option.TouchesBox.IsEmpty ? "list what it adds under `touches-box`" : null };
+                Honest,
+                option.Id.Value.Value,
+                $"`{option.Id.Value}` adds to the control box and {(option.TouchesBox.IsEmpty ? "does not say so" : "says so")}",
+                !option.TouchesBox.IsEmpty,
+                option.Id.Span
+            ) with
+            {
+                Fix = option.TouchesBox.IsEmpty ? "list what it adds under `touches-box`" : null,
+            };
         }
     }
 
-    private static bool TouchesBox(FitInstance instance) => instance is { Option: not null, Fit.Wiring: Wiring.Direct or Wiring.Inside };
+    private static bool TouchesBox(FitInstance instance) =>
+        instance is { Option: not null, Fit.Wiring: Wiring.Direct or Wiring.Inside };
 }

@@ -14,15 +14,25 @@ public sealed record Load(string Id, Text Title, string Unit, int SmallPerUnit)
     public static readonly Load ClassBPorts = new("ports-b", Say("Class B ports", "Puertos clase B"), "", 1);
     public static readonly Load HubPorts = new("ports-hub", Say("Hub ports", "Puertos de concentrador"), "", 1);
     public static readonly Load BoxCables = new("box-cables", Say("Cables into the box", "Cables al armario"), "", 1);
-    public static readonly Load SensorSupply = new("sensor-supply", Say("Sensor supply L+", "Alimentación de sensor L+"), "mA", 1000);
-    public static readonly Load ExtraSupply = new("extra-supply", Say("Extra supply 2L+", "Alimentación extra 2L+"), "mA", 1000);
+    public static readonly Load SensorSupply = new(
+        "sensor-supply",
+        Say("Sensor supply L+", "Alimentación de sensor L+"),
+        "mA",
+        1000
+    );
+    public static readonly Load ExtraSupply = new(
+        "extra-supply",
+        Say("Extra supply 2L+", "Alimentación extra 2L+"),
+        "mA",
+        1000
+    );
     public static readonly Load BoxHeat = new("box-heat", Say("Heat in the box", "Calor en el armario"), "W", 1000);
     public static readonly Load Rail = new("rail", Say("Rail in the box", "Carril en el armario"), "mm", 1000);
     public static readonly Load Air = new("air", Say("Free air", "Aire libre"), "l/min", 1000);
     public static readonly Load Mass = new("mass", Say("Mass", "Masa"), "kg", 1000);
 
     public static ImmutableArray<Load> All { get; } =
-        [ClassAPorts, ClassBPorts, HubPorts, BoxCables, SensorSupply, ExtraSupply, BoxHeat, Rail, Air, Mass];
+    [ClassAPorts, ClassBPorts, HubPorts, BoxCables, SensorSupply, ExtraSupply, BoxHeat, Rail, Air, Mass];
 
     public string Print(long small)
     {

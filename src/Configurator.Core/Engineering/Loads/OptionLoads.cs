@@ -5,15 +5,24 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Engineering.Loads;
 
-/// <summary>What an option adds to a machine at each quantity. Fits with a condition are left to the configuration.</summary>
+/// <summary>What an option adds to a machine at each quantity. Fits with a condition are left to the
+/// configuration.</summary>
 public static class OptionLoads
 {
     /// <summary>Every load, in its small unit, of the option taken so many times.</summary>
     public static ImmutableDictionary<Load, long> Of(Machine machine, Option option, int quantity)
     {
-        var brought = machine.Instances.Where(instance => instance.Option?.Id.Value == option.Id.Value && instance.Fit.When is null
-            && quantity >= (instance.Fit.Per == FitPer.Quantity ? instance.Key.Ordinal : 1)).ToList();
-        return Load.All.ToImmutableDictionary(load => load, load => brought.Sum(instance => Of(machine, instance, load)));
+        var brought = machine
+            .Instances.Where(instance =>
+                instance.Option?.Id.Value == option.Id.Value
+                && instance.Fit.When is null
+                && quantity >= (instance.Fit.Per == FitPer.Quantity ? instance.Key.Ordinal : 1)
+            )
+            .ToList();
+        return Load.All.ToImmutableDictionary(
+            load => load,
+            load => brought.Sum(instance => Of(machine, instance, load))
+        );
     }
 
     /// <summary>What one instance adds to one load, in the load's small unit.</summary>
@@ -40,5 +49,6 @@ public static class OptionLoads
         machine.Plan.HomeOf(instance.Key) is { } home ? Cabling.ClassOf(machine, home) : null;
 
     /// <summary>Base units of these dimensions are the loads' printed units.</summary>
-    private static long Small(Quantity? quantity, Load load) => quantity is null ? 0 : (long)(quantity.InBase * load.SmallPerUnit).Ceiling();
+    private static long Small(Quantity? quantity, Load load) =>
+        quantity is null ? 0 : (long)(quantity.InBase * load.SmallPerUnit).Ceiling();
 }

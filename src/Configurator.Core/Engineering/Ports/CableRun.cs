@@ -13,13 +13,26 @@ namespace Configurator.Core.Engineering.Ports;
 public abstract record CableRun(Station From, Station To, Micrometres? Needed, Device? Cordset, Quantity? Stock);
 
 /// <summary>From a home to a device.</summary>
-public sealed record DeviceCable(FitInstance Instance, Home Home, Station From, Micrometres? Needed, Device? Cordset, Quantity? Stock)
-    : CableRun(From, Instance.Station, Needed, Cordset, Stock);
+public sealed record DeviceCable(
+    FitInstance Instance,
+    Home Home,
+    Station From,
+    Micrometres? Needed,
+    Device? Cordset,
+    Quantity? Stock
+) : CableRun(From, Instance.Station, Needed, Cordset, Stock);
 
 /// <summary>From the box or a master to the next master: power or network.</summary>
 /// <param name="Previous">Null where it comes from the box.</param>
-public sealed record TrunkCable(Master? Previous, Master Next, bool IsPower, Station From, Micrometres? Needed, Device? Cordset, Quantity? Stock)
-    : CableRun(From, Next.Station, Needed, Cordset, Stock);
+public sealed record TrunkCable(
+    Master? Previous,
+    Master Next,
+    bool IsPower,
+    Station From,
+    Micrometres? Needed,
+    Device? Cordset,
+    Quantity? Stock
+) : CableRun(From, Next.Station, Needed, Cordset, Stock);
 
 /// <summary>Works out every cable of a fitted machine.</summary>
 internal static class Cabling
@@ -48,7 +61,15 @@ internal static class Cabling
             var needed = Needed(fitted.Machine, from, master.Station);
             var (power, network) = fitted.Machine.Control.Trunk;
             yield return new TrunkCable(previous, master, IsPower: true, from, needed, power, StockFor(power, needed));
-            yield return new TrunkCable(previous, master, IsPower: false, from, needed, network, StockFor(network, needed));
+            yield return new TrunkCable(
+                previous,
+                master,
+                IsPower: false,
+                from,
+                needed,
+                network,
+                StockFor(network, needed)
+            );
             previous = master;
         }
     }
@@ -62,17 +83,25 @@ internal static class Cabling
             ? way + from.Drop + to.Drop + machine.Control.Slack
             : null;
 
-    /// <summary>The machine's cordset for that kind of port, if its plug fits the device; a cable to terminals is cut on site.</summary>
+    /// <summary>The machine's cordset for that kind of port, if its plug fits the device; a cable to terminals is cut
+    /// on site.</summary>
     private static Device? CordsetFor(Machine machine, Device device, Home home)
     {
         var (ioLink, classB, direct) = machine.Control.Cordsets;
-        var choice = home.IsDirect ? direct : ClassOf(machine, home) == PortClass.B ? classB : ioLink;
+        var choice =
+            home.IsDirect ? direct
+            : ClassOf(machine, home) == PortClass.B ? classB
+            : ioLink;
         return device.Plug.StartsWith("m12-a-", StringComparison.Ordinal) ? choice : null;
     }
 
     public static PortClass? ClassOf(Machine machine, Home home) =>
-        home.Master is { } carrier && machine.Carriers.TryGetValue(carrier, out var ports) ? ports.ClassOf(home.Port) : null;
+        home.Master is { } carrier && machine.Carriers.TryGetValue(carrier, out var ports)
+            ? ports.ClassOf(home.Port)
+            : null;
 
     private static Quantity? StockFor(Device? cordset, Micrometres? needed) =>
-        needed is { } length ? cordset?.Cordset?.Lengths.FirstOrDefault(stock => Micrometres.From(stock) >= length) : null;
+        needed is { } length
+            ? cordset?.Cordset?.Lengths.FirstOrDefault(stock => Micrometres.From(stock) >= length)
+            : null;
 }

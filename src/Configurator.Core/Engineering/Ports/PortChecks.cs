@@ -7,26 +7,44 @@ namespace Configurator.Core.Engineering.Ports;
 internal static class PortChecks
 {
     public static IEnumerable<Finding> Compute(FittedMachine fitted) =>
-        fitted.Cabled.Where(pair => IsJudgedHere(fitted, pair.Instance, pair.Home))
-            .SelectMany(pair => OfInstance(fitted, pair.Instance, pair.Home)).Concat(Sharing(fitted)).Concat(Spare(fitted));
+        fitted
+            .Cabled.Where(pair => IsJudgedHere(fitted, pair.Instance, pair.Home))
+            .SelectMany(pair => OfInstance(fitted, pair.Instance, pair.Home))
+            .Concat(Sharing(fitted))
+            .Concat(Spare(fitted));
 
-    /// <summary>A home that may be lacking because its line is faulty says nothing; nor does the port of a safety device that
+    /// <summary>A home that may be lacking because its line is faulty says nothing; nor does the port of a safety
+    /// device that
     /// should have none: its wiring is the fault.</summary>
     private static bool IsJudgedHere(FittedMachine fitted, FitInstance instance, Home? home) =>
-        (home is not null || fitted.Pins.IsWhole) && (instance.Device.Kind != DeviceKind.Safety || instance.Fit.Wiring == Wiring.Direct);
+        (home is not null || fitted.Pins.IsWhole)
+        && (instance.Device.Kind != DeviceKind.Safety || instance.Fit.Wiring == Wiring.Direct);
 
     private static IEnumerable<Finding> OfInstance(FittedMachine fitted, FitInstance instance, Home? home)
     {
         yield return HomeOf(fitted, instance, home);
-        if (home is { IsDirect: false } at && instance.Fit.Wiring == Wiring.Port && Cabling.ClassOf(fitted.Machine, at) is { } offered)
+        if (
+            home is { IsDirect: false } at
+            && instance.Fit.Wiring == Wiring.Port
+            && Cabling.ClassOf(fitted.Machine, at) is { } offered
+        )
         {
-            var objection = PortCompatibility.Objection(instance.Device, offered, fitted.Machine.Carriers[at.Master!.Value].PinTwo);
+            var objection = PortCompatibility.Objection(
+                instance.Device,
+                offered,
+                fitted.Machine.Carriers[at.Master!.Value].PinTwo
+            );
             yield return Finding.That(
-                PortRules.Class, instance.Key.ToString(),
+                PortRules.Class,
+                instance.Key.ToString(),
                 $"`{instance.Device.Id.Value}` of `{instance.Key}` {(objection is null ? "may be" : "must not be")} plugged into the class {offered} port `{at}`"
-                + (objection is null ? "" : $": {objection}"),
-                objection is null, SpanOf(fitted, instance)) with
-            { Fix = objection is null ? null : $"give it a home on a free {Wanted(instance.Device)} port" };
+                    + (objection is null ? "" : $": {objection}"),
+                objection is null,
+                SpanOf(fitted, instance)
+            ) with
+            {
+                Fix = objection is null ? null : $"give it a home on a free {Wanted(instance.Device)} port",
+            };
         }
     }
 
@@ -36,40 +54,88 @@ internal static class PortChecks
         var isDirect = instance.Fit.Wiring == Wiring.Direct;
         return home switch
         {
-            null => Finding.That(PortRules.Home, key, $"`{key}` has no home in the port plan", isSo: false, fitted.Pins.Span) with
-            { Fix = $"add the line `{key}: {(isDirect ? "direct" : "MASTER:PORT")}`" },
+            null => Finding.That(
+                PortRules.Home,
+                key,
+                $"`{key}` has no home in the port plan",
+                isSo: false,
+                fitted.Pins.Span
+            ) with
+            {
+                Fix = $"add the line `{key}: {(isDirect ? "direct" : "MASTER:PORT")}`",
+            },
             { } at when at.IsDirect != isDirect => Finding.That(
-                PortRules.Home, key, $"`{key}` is wired {(isDirect ? "directly into the box" : "to a port")}, but its home is `{at}`", isSo: false, SpanOf(fitted, instance)) with
-            { Fix = isDirect ? "write `direct`" : "name a port, or set `wiring: direct` on the fit" },
+                PortRules.Home,
+                key,
+                $"`{key}` is wired {(isDirect ? "directly into the box" : "to a port")}, but its home is `{at}`",
+                isSo: false,
+                SpanOf(fitted, instance)
+            ) with
+            {
+                Fix = isDirect ? "write `direct`" : "name a port, or set `wiring: direct` on the fit",
+            },
             { Master: { } carrier } when fitted.StationOf(carrier) is null => Finding.That(
-                PortRules.Home, key, $"`{key}` is at home on `{carrier}`, which is not fitted with it", isSo: false, SpanOf(fitted, instance)) with
-            { Fix = $"give it a home on a master, or let its option require what fits `{carrier}`" },
-            { } at => Finding.That(PortRules.Home, key, $"`{key}` is at home on `{at}`", isSo: true, SpanOf(fitted, instance)),
+                PortRules.Home,
+                key,
+                $"`{key}` is at home on `{carrier}`, which is not fitted with it",
+                isSo: false,
+                SpanOf(fitted, instance)
+            ) with
+            {
+                Fix = $"give it a home on a master, or let its option require what fits `{carrier}`",
+            },
+            { } at => Finding.That(
+                PortRules.Home,
+                key,
+                $"`{key}` is at home on `{at}`",
+                isSo: true,
+                SpanOf(fitted, instance)
+            ),
         };
     }
 
-    private static IEnumerable<Finding> Sharing(FittedMachine fitted) => fitted.Cabled
-        .Where(pair => pair.Home is { IsDirect: false })
-        .GroupBy(pair => pair.Home!.Value)
-        .OrderBy(group => group.Key.ToString(), StringComparer.Ordinal)
-        .Select(group => Finding.AtMost(
-            PortRules.Sharing, group.Key.ToString(), $"port `{group.Key}` carries {string.Join(" and ", group.Select(pair => $"`{pair.Instance.Key}`"))}",
-            Measure.Count(group.Count()), Measure.Count(1), SpanOf(fitted, group.Last().Instance)) with
-        { Fix = "give one of them another home" });
+    private static IEnumerable<Finding> Sharing(FittedMachine fitted) =>
+        fitted
+            .Cabled.Where(pair => pair.Home is { IsDirect: false })
+            .GroupBy(pair => pair.Home!.Value)
+            .OrderBy(group => group.Key.ToString(), StringComparer.Ordinal)
+            .Select(group =>
+                Finding.AtMost(
+                    PortRules.Sharing,
+                    group.Key.ToString(),
+                    $"port `{group.Key}` carries {string.Join(" and ", group.Select(pair => $"`{pair.Instance.Key}`"))}",
+                    Measure.Count(group.Count()),
+                    Measure.Count(1),
+                    SpanOf(fitted, group.Last().Instance)
+                ) with
+                {
+                    Fix = "give one of them another home",
+                }
+            );
 
-    private static IEnumerable<Finding> Spare(FittedMachine fitted) => fitted.Masters.Select(master =>
-    {
-        var ports = master.Ports.Numbers.Count();
-        var free = ports - fitted.PluggedInto(master.Name.Value).Select(pair => pair.Home.Port).Distinct().Count();
-        return Finding.AtLeast(
-            PortRules.Spare, master.Name.Value.Value, FormattableString.Invariant($"master `{master.Name.Value}` has {free} of {ports} ports free"),
-            Measure.Count(free), Measure.Count(fitted.Machine.Control.SparePorts), master.Name.Span) with
-        { Fix = "give some of its fits a home elsewhere, or add a master" };
-    });
+    private static IEnumerable<Finding> Spare(FittedMachine fitted) =>
+        fitted.Masters.Select(master =>
+        {
+            var ports = master.Ports.Numbers.Count();
+            var free = ports - fitted.PluggedInto(master.Name.Value).Select(pair => pair.Home.Port).Distinct().Count();
+            return Finding.AtLeast(
+                PortRules.Spare,
+                master.Name.Value.Value,
+                FormattableString.Invariant($"master `{master.Name.Value}` has {free} of {ports} ports free"),
+                Measure.Count(free),
+                Measure.Count(fitted.Machine.Control.SparePorts),
+                master.Name.Span
+            ) with
+            {
+                Fix = "give some of its fits a home elsewhere, or add a master",
+            };
+        });
 
     private static Sources.SourceSpan SpanOf(FittedMachine fitted, FitInstance instance) =>
         fitted.Pins.Homes.TryGetValue(instance.Key, out var home) ? home.Span : instance.Fit.Name.Span;
 
     private static string Wanted(Device device) =>
-        device.PortClass == PortClass.B ? "class B" : device.Connection == ConnectionKind.Switching ? "class A or hub" : "class A";
+        device.PortClass == PortClass.B ? "class B"
+        : device.Connection == ConnectionKind.Switching ? "class A or hub"
+        : "class A";
 }

@@ -7,11 +7,14 @@ namespace Configurator.Core.Engineering.Ports;
 /// <summary>Does a cable from stock reach, and is none to a port longer than IO-Link allows?</summary>
 internal static class ReachChecks
 {
-    /// <summary>Master port to device. Source: IO-Link Interface and System Specification v1.1.x (IEC 61131-9) Table 11.</summary>
+    /// <summary>Master port to device. Source: IO-Link Interface and System Specification v1.1.x (IEC 61131-9) Table
+    /// 11.</summary>
     public static readonly Micrometres IoLinkMax = Micrometres.FromMillimetres(20_000);
 
     public static IEnumerable<Finding> Compute(FittedMachine fitted, ImmutableArray<CableRun> cables) =>
-        cables.Where(cable => cable.Cordset is not null || cable is DeviceCable { Home.IsDirect: false }).Select(cable => Of(fitted, cable));
+        cables
+            .Where(cable => cable.Cordset is not null || cable is DeviceCable { Home.IsDirect: false })
+            .Select(cable => Of(fitted, cable));
 
     private static Finding Of(FittedMachine fitted, CableRun cable)
     {
@@ -22,8 +25,17 @@ internal static class ReachChecks
         }
 
         var limit = LimitFor(cable);
-        return Finding.AtMost(PortRules.Reach, about, $"{what} needs a cable of {needed} with drops and slack", Measure.Of(needed), Measure.Of(limit), span) with
-        { Fix = needed > limit ? $"{needed - limit} too long: give it a home nearer by" : null };
+        return Finding.AtMost(
+            PortRules.Reach,
+            about,
+            $"{what} needs a cable of {needed} with drops and slack",
+            Measure.Of(needed),
+            Measure.Of(limit),
+            span
+        ) with
+        {
+            Fix = needed > limit ? $"{needed - limit} too long: give it a home nearer by" : null,
+        };
     }
 
     private static Micrometres LimitFor(CableRun cable)
@@ -32,12 +44,21 @@ internal static class ReachChecks
         return cable is DeviceCable { Home.IsDirect: false } && stock > IoLinkMax ? IoLinkMax : stock;
     }
 
-    private static (string About, string What, SourceSpan Span) Describe(FittedMachine fitted, CableRun cable) => cable switch
-    {
-        DeviceCable device => (device.Instance.Key.ToString(), $"`{device.Instance.Key}` at `{device.Home}`",
-            fitted.Pins.Homes.TryGetValue(device.Instance.Key, out var home) ? home.Span : device.Instance.Fit.Name.Span),
-        TrunkCable trunk => ($"trunk-{(trunk.IsPower ? "power" : "network")}-{trunk.Next.Name.Value}",
-            $"the trunk to `{trunk.Next.Name.Value}`", trunk.Next.Name.Span),
-        _ => throw new InvalidOperationException(cable.GetType().Name),
-    };
+    private static (string About, string What, SourceSpan Span) Describe(FittedMachine fitted, CableRun cable) =>
+        cable switch
+        {
+            DeviceCable device => (
+                device.Instance.Key.ToString(),
+                $"`{device.Instance.Key}` at `{device.Home}`",
+                fitted.Pins.Homes.TryGetValue(device.Instance.Key, out var home)
+                    ? home.Span
+                    : device.Instance.Fit.Name.Span
+            ),
+            TrunkCable trunk => (
+                $"trunk-{(trunk.IsPower ? "power" : "network")}-{trunk.Next.Name.Value}",
+                $"the trunk to `{trunk.Next.Name.Value}`",
+                trunk.Next.Name.Span
+            ),
+            _ => throw new InvalidOperationException(cable.GetType().Name),
+        };
 }

@@ -44,7 +44,8 @@ internal sealed class ClauseStore
     public int TrailLength => _trail.Count;
 
     /// <summary>Sets up and propagates what follows at once; null where the clauses cannot all hold.</summary>
-    /// <param name="clauses">Each with at most one literal a variable, and none that is true or false in the domains.</param>
+    /// <param name="clauses">Each with at most one literal a variable, and none that is true or false in the
+    /// domains.</param>
     public static ClauseStore? Create(ulong[] domains, List<Literal[]> clauses)
     {
         var store = new ClauseStore(domains, clauses);
@@ -76,7 +77,8 @@ internal sealed class ClauseStore
 
     public int Length(int clause) => _start[clause + 1] - _start[clause];
 
-    public Literal LiteralAt(int clause, int index) => new(_variable[_start[clause] + index], _values[_start[clause] + index]);
+    public Literal LiteralAt(int clause, int index) =>
+        new(_variable[_start[clause] + index], _values[_start[clause] + index]);
 
     public bool IsSatisfied(int clause)
     {
@@ -94,7 +96,8 @@ internal sealed class ClauseStore
 
     public bool IsFalse(Literal literal) => (_domain[literal.Variable] & literal.Values) == 0;
 
-    /// <summary>Leaves the variable only those values and propagates; false on a contradiction. Undo afterwards either way.</summary>
+    /// <summary>Leaves the variable only those values and propagates; false on a contradiction. Undo afterwards either
+    /// way.</summary>
     public bool Assume(Literal literal) => Restrict(literal.Variable, literal.Values) && Propagate();
 
     public void Undo(int trailLength)
@@ -112,7 +115,8 @@ internal sealed class ClauseStore
 
     private bool Watch(int clause)
     {
-        int from = _start[clause], to = _start[clause + 1];
+        int from = _start[clause],
+            to = _start[clause + 1];
         _watchA[clause] = from;
         _watchB[clause] = to - 1;
         if (to - from < 2)
@@ -173,7 +177,8 @@ internal sealed class ClauseStore
         return holds;
     }
 
-    /// <summary>True where the clause is now watched elsewhere; <paramref name="holds"/> is false on a contradiction.</summary>
+    /// <summary>True where the clause is now watched elsewhere; <paramref name="holds"/> is false on a
+    /// contradiction.</summary>
     private bool MovesOrHolds(int clause, int variable, out bool holds)
     {
         Work++;

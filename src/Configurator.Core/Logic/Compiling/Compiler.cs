@@ -12,7 +12,8 @@ internal sealed record CompileLimits(int Nodes, int Edges, long Work)
 }
 
 /// <summary>
-/// Compiles clauses to a decision-DNNF, top down: decide a variable, propagate, fall apart into components that share no
+/// Compiles clauses to a decision-DNNF, top down: decide a variable, propagate, fall apart into components that share
+/// no
 /// variable, compile each once. Components are remembered by all that they consist of, never by a hash alone.
 /// </summary>
 internal sealed class Compiler
@@ -32,7 +33,13 @@ internal sealed class Compiler
 
     /// <summary>The node for all of the store's clauses over the given variables; null beyond the limits.</summary>
     /// <param name="rank">Variables of higher rank are decided first.</param>
-    public static int? Compile(ClauseStore store, int[] rank, DiagramBuilder builder, IReadOnlyList<int> variables, CompileLimits limits)
+    public static int? Compile(
+        ClauseStore store,
+        int[] rank,
+        DiagramBuilder builder,
+        IReadOnlyList<int> variables,
+        CompileLimits limits
+    )
     {
         var compiler = new Compiler(store, rank, builder, limits);
         int? root = null;
@@ -40,29 +47,39 @@ internal sealed class Compiler
         return root;
     }
 
-    /// <summary>Recursion goes as deep as decisions follow each other, which is more than a usual stack holds.</summary>
+    /// <summary>Recursion goes as deep as decisions follow each other, which is more than a usual stack
+    /// holds.</summary>
     private static void OnDeepStack(Action action)
     {
         const int StackBytes = 1 << 30;
-        var thread = new Thread(() =>
-        {
-            try
+        var thread = new Thread(
+            () =>
             {
-                action();
-            }
-            catch (BeyondLimitsException)
-            {
-                // The result stays null.
-            }
-        }, StackBytes);
+                try
+                {
+                    action();
+                }
+                catch (BeyondLimitsException)
+                {
+                    // The result stays null.
+                }
+            },
+            StackBytes
+        );
         thread.Start();
         thread.Join();
     }
 
-    /// <summary>All of the variables under the present domains: leaves for those that no clause binds, a node a component.</summary>
+    /// <summary>All of the variables under the present domains: leaves for those that no clause binds, a node a
+    /// component.</summary>
     private int Conjunction(int[] variables, List<int> children)
     {
-        foreach (var component in _finder.Split(variables, variable => children.Add(_builder.Leaf(variable, _store.Domain(variable)))))
+        foreach (
+            var component in _finder.Split(
+                variables,
+                variable => children.Add(_builder.Leaf(variable, _store.Domain(variable)))
+            )
+        )
         {
             var node = Node(component);
             if (node == DiagramBuilder.None)
@@ -101,7 +118,10 @@ internal sealed class Compiler
         foreach (var values in Alike(variable, component))
         {
             var trail = _store.TrailLength;
-            if (_store.Assume(new(variable, values)) && Conjunction(component.Variables, []) is var branch and not DiagramBuilder.None)
+            if (
+                _store.Assume(new(variable, values))
+                && Conjunction(component.Variables, []) is var branch and not DiagramBuilder.None
+            )
             {
                 branches.Add(branch);
             }
@@ -129,7 +149,12 @@ internal sealed class Compiler
                 var literal = _store.LiteralAt(clause, i);
                 if (literal.Variable == variable)
                 {
-                    groups = [.. groups.SelectMany(group => new[] { group & literal.Values, group & ~literal.Values }).Where(group => group != 0)];
+                    groups =
+                    [
+                        .. groups
+                            .SelectMany(group => new[] { group & literal.Values, group & ~literal.Values })
+                            .Where(group => group != 0),
+                    ];
                 }
             }
         }

@@ -1,6 +1,7 @@
 namespace Configurator.Core.Logic.Compiling;
 
-/// <summary>Variables that are not fixed, bound together by clauses that are not yet satisfied; both in ascending order.</summary>
+/// <summary>Variables that are not fixed, bound together by clauses that are not yet satisfied; both in ascending
+/// order.</summary>
 internal sealed record Component(int[] Variables, int[] Clauses);
 
 /// <summary>Splits what is left of a formula into parts that share no variable.</summary>

@@ -5,10 +5,12 @@ namespace Configurator.Core.Logic.Compiling;
 /// <summary>Exact numbers of satisfying assignments.</summary>
 internal static class Counting
 {
-    public static BigInteger Count(Diagram diagram) => diagram.IsEmpty ? BigInteger.Zero : PerNode(diagram, within: null)[^1];
+    public static BigInteger Count(Diagram diagram) =>
+        diagram.IsEmpty ? BigInteger.Zero : PerNode(diagram, within: null)[^1];
 
     /// <param name="within">Values allowed to each variable; all of them where null.</param>
-    public static BigInteger Count(Diagram diagram, ulong[] within) => diagram.IsEmpty ? BigInteger.Zero : PerNode(diagram, within)[^1];
+    public static BigInteger Count(Diagram diagram, ulong[] within) =>
+        diagram.IsEmpty ? BigInteger.Zero : PerNode(diagram, within)[^1];
 
     /// <summary>The number of assignments of each node's variables.</summary>
     public static BigInteger[] PerNode(Diagram diagram, ulong[]? within)
@@ -18,7 +20,9 @@ internal static class Counting
         {
             count[node] = diagram.Kinds[node] switch
             {
-                NodeKind.Leaf => BitOperations.PopCount(diagram.Values[node] & (within?[diagram.Variable[node]] ?? ulong.MaxValue)),
+                NodeKind.Leaf => BitOperations.PopCount(
+                    diagram.Values[node] & (within?[diagram.Variable[node]] ?? ulong.MaxValue)
+                ),
                 NodeKind.All => Product(diagram.ChildrenOf(node), count),
                 _ => Sum(diagram.ChildrenOf(node), count),
             };

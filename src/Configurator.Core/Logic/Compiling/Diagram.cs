@@ -1,6 +1,7 @@
 namespace Configurator.Core.Logic.Compiling;
 
-/// <summary>What a node of a diagram is: a variable within some values, all of its children, or exactly one of them.</summary>
+/// <summary>What a node of a diagram is: a variable within some values, all of its children, or exactly one of
+/// them.</summary>
 internal enum NodeKind : byte
 {
     Leaf,
@@ -18,7 +19,13 @@ internal enum NodeKind : byte
 /// <param name="Variable">Of leaves.</param>
 /// <param name="Values">Of leaves: a set of values.</param>
 internal sealed record Diagram(
-    int[] Sizes, NodeKind[] Kinds, int[] First, int[] Children, int[] Variable, ulong[] Values)
+    int[] Sizes,
+    NodeKind[] Kinds,
+    int[] First,
+    int[] Children,
+    int[] Variable,
+    ulong[] Values
+)
 {
     public int NodeCount => Kinds.Length;
 

@@ -30,12 +30,13 @@ internal sealed class DiagramBuilder
 
     public int All(List<int> children) => children.Count == 1 ? children[0] : Add(NodeKind.All, children, 0, 0);
 
-    public int One(List<int> children) => children.Count switch
-    {
-        0 => None,
-        1 => children[0],
-        _ => Add(NodeKind.One, children, 0, 0),
-    };
+    public int One(List<int> children) =>
+        children.Count switch
+        {
+            0 => None,
+            1 => children[0],
+            _ => Add(NodeKind.One, children, 0, 0),
+        };
 
     /// <summary>What the root needs and nothing else, children before parents.</summary>
     public Diagram Finish(int root, int[] sizes)
@@ -50,7 +51,14 @@ internal sealed class DiagramBuilder
             first[i + 1] = children.Count;
         }
 
-        return new(sizes, [.. kept.Select(node => _kinds[node])], first, [.. children], [.. kept.Select(node => _variable[node])], [.. kept.Select(node => _values[node])]);
+        return new(
+            sizes,
+            [.. kept.Select(node => _kinds[node])],
+            first,
+            [.. children],
+            [.. kept.Select(node => _variable[node])],
+            [.. kept.Select(node => _values[node])]
+        );
     }
 
     private int Add(NodeKind kind, List<int> children, int variable, ulong values)

@@ -5,17 +5,24 @@ namespace Configurator.Core.Logic.Compiling;
 /// <summary>From a formula to its diagram: simplify, rank, compile, and put back what was simplified away.</summary>
 internal static class DiagramCompiler
 {
-    /// <summary>The diagram over all variables of the formula, empty where nothing satisfies it; null beyond the limits.</summary>
+    /// <summary>The diagram over all variables of the formula, empty where nothing satisfies it; null beyond the
+    /// limits.</summary>
     public static Diagram? Compile(Formula formula, CompileLimits limits)
     {
         int[] sizes = [.. formula.Sizes];
-        if (Simplifier.Simplify(formula) is not { } simple || ClauseStore.Create([.. simple.Domains], simple.Clauses) is not { } store)
+        if (
+            Simplifier.Simplify(formula) is not { } simple
+            || ClauseStore.Create([.. simple.Domains], simple.Clauses) is not { } store
+        )
         {
             return new(sizes, [], [0], [], [], []);
         }
 
         var builder = new DiagramBuilder();
-        var variables = Enumerable.Range(0, sizes.Length).Where(variable => !simple.Twins.ContainsKey(variable)).ToList();
+        var variables = Enumerable
+            .Range(0, sizes.Length)
+            .Where(variable => !simple.Twins.ContainsKey(variable))
+            .ToList();
         var rank = EliminationOrder.RankOf(sizes.Length, simple.Clauses);
         return Compiler.Compile(store, rank, builder, variables, limits) is not { } root ? null
             : root == DiagramBuilder.None ? new(sizes, [], [0], [], [], [])
@@ -30,7 +37,10 @@ internal static class DiagramCompiler
             return diagram;
         }
 
-        var byRoot = twins.Keys.Order().Select(variable => (Variable: variable, Root: RootOf(variable, twins))).ToLookup(pair => pair.Root.Of);
+        var byRoot = twins
+            .Keys.Order()
+            .Select(variable => (Variable: variable, Root: RootOf(variable, twins)))
+            .ToLookup(pair => pair.Root.Of);
         var builder = new DiagramBuilder();
         var number = new int[diagram.NodeCount];
         for (var node = 0; node < diagram.NodeCount; node++)
@@ -47,7 +57,12 @@ internal static class DiagramCompiler
         return builder.Finish(number[^1], diagram.Sizes);
     }
 
-    private static int LeafWithTwins(DiagramBuilder builder, int variable, ulong values, ILookup<int, (int Variable, Twin Root)> twins)
+    private static int LeafWithTwins(
+        DiagramBuilder builder,
+        int variable,
+        ulong values,
+        ILookup<int, (int Variable, Twin Root)> twins
+    )
     {
         if (!twins.Contains(variable))
         {
@@ -56,11 +71,15 @@ internal static class DiagramCompiler
 
         // Both values left: either one, and each twin with it.
         ulong[] each = values == 0b11 ? [0b01, 0b10] : [values];
-        return builder.One([.. each.Select(value => builder.All(
-        [
-            builder.Leaf(variable, value),
-            .. twins[variable].Select(twin => builder.Leaf(twin.Variable, twin.Root.IsOpposite ? value ^ 0b11 : value)),
-        ]))]);
+        return builder.One([
+            .. each.Select(value =>
+                builder.All([
+                    builder.Leaf(variable, value),
+                    .. twins[variable]
+                        .Select(twin => builder.Leaf(twin.Variable, twin.Root.IsOpposite ? value ^ 0b11 : value)),
+                ])
+            ),
+        ]);
     }
 
     private static Twin RootOf(int variable, IReadOnlyDictionary<int, Twin> twins)

@@ -87,7 +87,8 @@ internal sealed class Implications
         }
     }
 
-    /// <summary>The next successor not yet seen; meanwhile those on the stack lower this literal's mark. -1 at the end.</summary>
+    /// <summary>The next successor not yet seen; meanwhile those on the stack lower this literal's mark. -1 at the
+    /// end.</summary>
     private int Unseen(int literal, ref int index)
     {
         while (index < _next[literal].Count)
@@ -123,8 +124,7 @@ internal sealed class Implications
             member = _stack.Pop();
             _onStack[member] = false;
             part.Add(member);
-        }
-        while (member != literal);
+        } while (member != literal);
 
         if (part.Count > 1)
         {

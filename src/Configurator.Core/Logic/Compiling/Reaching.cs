@@ -1,10 +1,10 @@
-
 namespace Configurator.Core.Logic.Compiling;
 
 /// <summary>Which values each variable can still take in some satisfying assignment.</summary>
 internal static class Reaching
 {
-    /// <summary>The possible values of each variable; 0 everywhere where nothing satisfies. One pass up, one down.</summary>
+    /// <summary>The possible values of each variable; 0 everywhere where nothing satisfies. One pass up, one
+    /// down.</summary>
     /// <param name="within">Values allowed to each variable.</param>
     public static ulong[] Possible(Diagram diagram, ulong[] within)
     {
@@ -38,7 +38,8 @@ internal static class Reaching
         return possible;
     }
 
-    public static bool IsSatisfiable(Diagram diagram, ulong[] within) => !diagram.IsEmpty && Satisfiable(diagram, within)[^1];
+    public static bool IsSatisfiable(Diagram diagram, ulong[] within) =>
+        !diagram.IsEmpty && Satisfiable(diagram, within)[^1];
 
     private static bool[] Satisfiable(Diagram diagram, ulong[] within)
     {

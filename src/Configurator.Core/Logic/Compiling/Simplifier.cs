@@ -11,7 +11,8 @@ internal sealed record Simplified(ulong[] Domains, List<Literal[]> Clauses, IRea
 /// <param name="IsOpposite">It is true exactly when the other is false.</param>
 internal readonly record struct Twin(int Of, bool IsOpposite);
 
-/// <summary>Fixes what can only be one way, merges variables that are always equal, and drops clauses that say nothing.</summary>
+/// <summary>Fixes what can only be one way, merges variables that are always equal, and drops clauses that say
+/// nothing.</summary>
 internal sealed class Simplifier
 {
     private const int RoundsMax = 8;
@@ -92,7 +93,8 @@ internal sealed class Simplifier
         return true;
     }
 
-    /// <summary>Twins replaced, false literals and true clauses dropped, each clause once, none that a shorter one implies.</summary>
+    /// <summary>Twins replaced, false literals and true clauses dropped, each clause once, none that a shorter one
+    /// implies.</summary>
     private bool Rewrite()
     {
         var rewritten = new List<Literal[]>(_clauses.Count);
@@ -135,7 +137,9 @@ internal sealed class Simplifier
     }
 
     private bool IsSettled(Literal literal) =>
-        literal.Values != 0 && (literal.Values & ~_domains[literal.Variable]) == 0 && !_twins.ContainsKey(literal.Variable);
+        literal.Values != 0
+        && (literal.Values & ~_domains[literal.Variable]) == 0
+        && !_twins.ContainsKey(literal.Variable);
 
     private static bool IsSorted(Literal[] clause)
     {
@@ -199,7 +203,8 @@ internal sealed class Simplifier
         return false;
     }
 
-    /// <summary>Finds twins among binary variables by the implications of two-literal clauses; true if there were any.</summary>
+    /// <summary>Finds twins among binary variables by the implications of two-literal clauses; true if there were
+    /// any.</summary>
     private bool Merge()
     {
         var found = Implications.Twins(_domains, _clauses);

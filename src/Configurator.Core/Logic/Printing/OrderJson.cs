@@ -16,7 +16,10 @@ public static class OrderJson
             json.WriteStartObject();
             json.WriteString("machine", logic.Machine.Id.Value.Value);
             json.WriteBoolean("possible", answer.IsPossible);
-            json.WriteString("configurations-left", answer.Left?.ToString(CultureInfo.InvariantCulture) ?? "not computed");
+            json.WriteString(
+                "configurations-left",
+                answer.Left?.ToString(CultureInfo.InvariantCulture) ?? "not computed"
+            );
             Write(json, "forced", answer.Forced);
             Write(json, "ruled-out", answer.RuledOut);
             Write(json, "free", answer.Free);

@@ -12,7 +12,9 @@ public static class OrderText
     {
         var text = new StringBuilder();
         var titles = new Titles(logic.Machine, Text.BaseLanguage);
-        var named = answer.Order.Picks.IsEmpty ? "nothing chosen yet" : string.Join(" and ", answer.Order.Picks.Select(pick => Named(titles, pick.Key, pick.Value)));
+        var named = answer.Order.Picks.IsEmpty
+            ? "nothing chosen yet"
+            : string.Join(" and ", answer.Order.Picks.Select(pick => Named(titles, pick.Key, pick.Value)));
         text.Append(CultureInfo.InvariantCulture, $"{logic.Machine.Title.In(Text.BaseLanguage)}, {named}:\n");
         if (answer.IsPossible)
         {
@@ -26,7 +28,8 @@ public static class OrderText
         return text.ToString();
     }
 
-    public static string Number(BigInteger? count) => count is { } number ? Grouped(number) : "not computed, the rules are too entangled";
+    public static string Number(BigInteger? count) =>
+        count is { } number ? Grouped(number) : "not computed, the rules are too entangled";
 
     private static void Possible(StringBuilder text, Titles titles, OrderAnswer answer)
     {
@@ -38,7 +41,10 @@ public static class OrderText
             text.Append("\nstill to be chosen\n");
             foreach (var open in answer.Open)
             {
-                text.Append(CultureInfo.InvariantCulture, $"  {titles.Of(open.Choice)}: {string.Join(", ", open.Members.Select(titles.Of))}\n");
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"  {titles.Of(open.Choice)}: {string.Join(", ", open.Members.Select(titles.Of))}\n"
+                );
             }
         }
 
@@ -63,7 +69,10 @@ public static class OrderText
 
         if (!explanation.Picks.IsEmpty)
         {
-            text.Append(CultureInfo.InvariantCulture, $"\nwith these of the order: {string.Join(", ", explanation.Picks.Select(titles.Of))}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"\nwith these of the order: {string.Join(", ", explanation.Picks.Select(titles.Of))}\n"
+            );
         }
 
         text.Append(answer.Nearest.IsEmpty ? "\nno order near this one works\n" : "\nthe nearest orders that work\n");
@@ -86,7 +95,9 @@ public static class OrderText
     }
 
     private static string Named(Titles titles, OptionId option, NumberRange range) =>
-        range.From == range.To && range.From > 1 ? FormattableString.Invariant($"{range.From} times {titles.Of(option)}") : titles.Of(option);
+        range.From == range.To && range.From > 1
+            ? FormattableString.Invariant($"{range.From} times {titles.Of(option)}")
+            : titles.Of(option);
 
     /// <summary>Thin groups of three; beyond 24 digits the leading ones and the number of digits.</summary>
     private static string Grouped(BigInteger number)
@@ -94,7 +105,9 @@ public static class OrderText
         const int DigitsShown = 24;
         var digits = number.ToString(CultureInfo.InvariantCulture);
         return digits.Length > DigitsShown
-            ? FormattableString.Invariant($"{digits[0]}.{digits[1..4]}... x 10^{digits.Length - 1} ({digits.Length} digits)")
+            ? FormattableString.Invariant(
+                $"{digits[0]}.{digits[1..4]}... x 10^{digits.Length - 1} ({digits.Length} digits)"
+            )
             : number.ToString("N0", new NumberFormatInfo { NumberGroupSeparator = " " });
     }
 }

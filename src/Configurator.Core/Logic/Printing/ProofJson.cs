@@ -30,7 +30,10 @@ public static class ProofJson
         json.WriteString("machine", proof.Logic.Machine.Id.Value.Value);
         json.WriteNumber("options", proof.Logic.Machine.Options.Count);
         json.WriteNumber("rules", proof.Logic.Rules.Length);
-        json.WriteString("configurations", proof.Logic.Count(PartialOrder.Empty)?.ToString(CultureInfo.InvariantCulture) ?? "not computed");
+        json.WriteString(
+            "configurations",
+            proof.Logic.Count(PartialOrder.Empty)?.ToString(CultureInfo.InvariantCulture) ?? "not computed"
+        );
         json.WriteBoolean("empty", proof.Health.IsEmpty);
         Write(json, "never-orderable", proof.Health.NeverOrderable.Select(item => item.Option.Value));
         Write(json, "always-included", proof.Health.AlwaysIncluded.Select(item => item.Option.Value));

@@ -13,9 +13,18 @@ public static class ProofText
         var titles = new Titles(machine, Text.BaseLanguage);
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"{machine.Title.In(Text.BaseLanguage)} ({machine.Id.Value})\n");
-        text.Append(CultureInfo.InvariantCulture, $"  options {machine.Options.Count}, rules {proof.Logic.Rules.Length}\n");
-        text.Append(CultureInfo.InvariantCulture, $"  configurations: {OrderText.Number(proof.Logic.Count(PartialOrder.Empty))}\n");
-        foreach (var line in Health(proof.Health, titles).DefaultIfEmpty("rules in good health: every option can be ordered, none is forced, no rule is idle"))
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"  options {machine.Options.Count}, rules {proof.Logic.Rules.Length}\n"
+        );
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"  configurations: {OrderText.Number(proof.Logic.Count(PartialOrder.Empty))}\n"
+        );
+        foreach (
+            var line in Health(proof.Health, titles)
+                .DefaultIfEmpty("rules in good health: every option can be ordered, none is forced, no rule is idle")
+        )
         {
             text.Append(CultureInfo.InvariantCulture, $"  {line}\n");
         }
@@ -52,5 +61,8 @@ public static class ProofText
     }
 
     private static string Because(IEnumerable<OrderRule> rules, Titles titles) =>
-        string.Join("; ", rules.Select(rule => $"{titles.In(rule.Statement)} ({rule.Span})").DefaultIfEmpty("its own numbers"));
+        string.Join(
+            "; ",
+            rules.Select(rule => $"{titles.In(rule.Statement)} ({rule.Span})").DefaultIfEmpty("its own numbers")
+        );
 }

@@ -5,7 +5,8 @@ namespace Configurator.Core.Logic.Printing;
 /// <summary>Calls options and choices by their titles, as a salesperson knows them.</summary>
 internal sealed record Titles(Machine Machine, string Language)
 {
-    public string Of(OptionId option) => Machine.Options.TryGetValue(option, out var found) ? $"“{found.Title.In(Language)}”" : $"“{option}”";
+    public string Of(OptionId option) =>
+        Machine.Options.TryGetValue(option, out var found) ? $"“{found.Title.In(Language)}”" : $"“{option}”";
 
     public string Of(Choice choice) => $"“{choice.Title.In(Language)}”";
 
@@ -28,6 +29,7 @@ internal sealed record Titles(Machine Machine, string Language)
         return choice is not null ? Of(choice)
             : limit is not null ? $"“{limit.Title.In(Language)}”"
             : Machine.Options.ContainsKey(new(id)) ? Of(new OptionId(id))
-            : id == Machine.Id.Value.Value ? Machine.Title.In(Language) : $"“{id}”";
+            : id == Machine.Id.Value.Value ? Machine.Title.In(Language)
+            : $"“{id}”";
     }
 }

@@ -8,7 +8,10 @@ namespace Configurator.Core.Logic.Rules;
 /// <param name="Variables">For each option: its variable, and which of the variable's values mean how many.</param>
 /// <param name="Defined">For each condition that was asked for: a literal that holds exactly when it does.</param>
 internal sealed record OptionFormula(
-    Formula Formula, ImmutableSortedDictionary<OptionId, OptionVariable> Variables, ImmutableArray<Literal> Defined)
+    Formula Formula,
+    ImmutableSortedDictionary<OptionId, OptionVariable> Variables,
+    ImmutableArray<Literal> Defined
+)
 {
     /// <summary>The option is taken in one of the numbers that fit.</summary>
     public Literal Literal(OptionId option, Func<int, bool> fits) => Variables[option].Literal(fits);
@@ -42,8 +45,10 @@ internal sealed class FormulaBuilder
     private readonly List<Clause> _clauses = [];
     private readonly SortedDictionary<OptionId, OptionVariable> _variables = [];
 
-    /// <param name="groupChoices">Makes a choice of one out of many one variable. Its rule then cannot be left out.</param>
-    /// <param name="defined">Conditions that are to have literals of their own; solutions stay the same in number.</param>
+    /// <param name="groupChoices">Makes a choice of one out of many one variable. Its rule then cannot be left
+    /// out.</param>
+    /// <param name="defined">Conditions that are to have literals of their own; solutions stay the same in
+    /// number.</param>
     public static OptionFormula Build(RuleModel model, bool groupChoices, IEnumerable<Condition> defined)
     {
         var builder = new FormulaBuilder();
@@ -61,8 +66,17 @@ internal sealed class FormulaBuilder
             }
         }
 
-        ImmutableArray<Literal> literals = [.. defined.Select(condition => builder.Define(builder.Clauses(condition, true), builder.Clauses(condition, false)))];
-        return new(new([.. builder._sizes], [.. builder._clauses]), builder._variables.ToImmutableSortedDictionary(), literals);
+        ImmutableArray<Literal> literals =
+        [
+            .. defined.Select(condition =>
+                builder.Define(builder.Clauses(condition, true), builder.Clauses(condition, false))
+            ),
+        ];
+        return new(
+            new([.. builder._sizes], [.. builder._clauses]),
+            builder._variables.ToImmutableSortedDictionary(),
+            literals
+        );
     }
 
     private int NewVariable(int size)
@@ -84,7 +98,10 @@ internal sealed class FormulaBuilder
         var kept = new HashSet<int>();
         for (var rule = 0; rule < model.Rules.Length; rule++)
         {
-            if (model.Rules[rule].Choice is { When: null, Take: not Take.OneOrMore } choice && CanGroup(choice, numbers))
+            if (
+                model.Rules[rule].Choice is { When: null, Take: not Take.OneOrMore } choice
+                && CanGroup(choice, numbers)
+            )
             {
                 Group(choice);
                 kept.Add(rule);
@@ -97,7 +114,11 @@ internal sealed class FormulaBuilder
     private bool CanGroup(Choice choice, Dictionary<OptionId, OptionNumbers> numbers) =>
         choice.Of.Length is >= 2 and < Formula.ValuesMax
         && choice.Of.Select(option => option.Value).Distinct().Count() == choice.Of.Length
-        && choice.Of.All(option => numbers.TryGetValue(option.Value, out var range) && range is { From: 1, To: 1 } && !_variables.ContainsKey(option.Value));
+        && choice.Of.All(option =>
+            numbers.TryGetValue(option.Value, out var range)
+            && range is { From: 1, To: 1 }
+            && !_variables.ContainsKey(option.Value)
+        );
 
     private void Group(Choice choice)
     {
@@ -106,7 +127,10 @@ internal sealed class FormulaBuilder
         var variable = NewVariable(size);
         for (var member = 0; member < choice.Of.Length; member++)
         {
-            _variables.Add(choice.Of[member].Value, new(variable, [.. Enumerable.Range(0, size).Select(value => value == member + none ? 1 : 0)]));
+            _variables.Add(
+                choice.Of[member].Value,
+                new(variable, [.. Enumerable.Range(0, size).Select(value => value == member + none ? 1 : 0)])
+            );
         }
     }
 
@@ -127,8 +151,12 @@ internal sealed class FormulaBuilder
     {
         foreach (var clause in clauses.Clauses)
         {
-            var merged = clause.GroupBy(literal => literal.Variable)
-                .Select(group => new Literal(group.Key, group.Aggregate(0UL, (values, literal) => values | literal.Values)))
+            var merged = clause
+                .GroupBy(literal => literal.Variable)
+                .Select(group => new Literal(
+                    group.Key,
+                    group.Aggregate(0UL, (values, literal) => values | literal.Values)
+                ))
                 .OrderBy(literal => literal.Variable)
                 .ToImmutableArray();
             if (!merged.Any(literal => literal.Values == Formula.DomainOf(_sizes[literal.Variable])))
@@ -138,23 +166,26 @@ internal sealed class FormulaBuilder
         }
     }
 
-    private ClauseList Clauses(Condition condition, bool isPositive) => (condition, isPositive) switch
-    {
-        (OptionCount count, _) => Clauses(count, isPositive),
-        (AllOf all, true) => ClauseList.And(all.Of.Select(part => Clauses(part, true))),
-        (AllOf all, false) => Either(all.Of, false),
-        (AnyOf any, true) => Either(any.Of, true),
-        (AnyOf any, false) => ClauseList.And(any.Of.Select(part => Clauses(part, false))),
-        (NoneOf none, true) => ClauseList.And(none.Of.Select(part => Clauses(part, false))),
-        (NoneOf none, false) => Either(none.Of, true),
-        _ => throw new InvalidOperationException($"no clauses for {condition.GetType().Name}"),
-    };
+    private ClauseList Clauses(Condition condition, bool isPositive) =>
+        (condition, isPositive) switch
+        {
+            (OptionCount count, _) => Clauses(count, isPositive),
+            (AllOf all, true) => ClauseList.And(all.Of.Select(part => Clauses(part, true))),
+            (AllOf all, false) => Either(all.Of, false),
+            (AnyOf any, true) => Either(any.Of, true),
+            (AnyOf any, false) => ClauseList.And(any.Of.Select(part => Clauses(part, false))),
+            (NoneOf none, true) => ClauseList.And(none.Of.Select(part => Clauses(part, false))),
+            (NoneOf none, false) => Either(none.Of, true),
+            _ => throw new InvalidOperationException($"no clauses for {condition.GetType().Name}"),
+        };
 
     private ClauseList Clauses(OptionCount count, bool isPositive)
     {
-        bool Fits(int taken) => (taken >= count.AtLeast && (count.AtMost is not { } most || taken <= most)) == isPositive;
+        bool Fits(int taken) =>
+            (taken >= count.AtLeast && (count.AtMost is not { } most || taken <= most)) == isPositive;
         return _variables.TryGetValue(count.Option, out var variable) ? ClauseList.Of(variable.Literal(Fits))
-            : Fits(0) ? ClauseList.Always : ClauseList.Never;
+            : Fits(0) ? ClauseList.Always
+            : ClauseList.Never;
     }
 
     private ClauseList Either(ImmutableArray<Condition> parts, bool isPositive)
@@ -165,12 +196,18 @@ internal sealed class FormulaBuilder
             return ClauseList.Or(lists);
         }
 
-        return ClauseList.Or([.. parts.Select((part, i) => lists[i].Clauses.Length <= 1
-            ? lists[i]
-            : ClauseList.Of(Define(lists[i], Clauses(part, !isPositive))))]);
+        return ClauseList.Or([
+            .. parts.Select(
+                (part, i) =>
+                    lists[i].Clauses.Length <= 1
+                        ? lists[i]
+                        : ClauseList.Of(Define(lists[i], Clauses(part, !isPositive)))
+            ),
+        ]);
     }
 
-    /// <summary>A literal that holds exactly when the clauses do; <paramref name="opposite"/> are those of the contrary.</summary>
+    /// <summary>A literal that holds exactly when the clauses do; <paramref name="opposite"/> are those of the
+    /// contrary.</summary>
     private Literal Define(ClauseList clauses, ClauseList opposite)
     {
         if (clauses.Clauses is [[var only]])
@@ -206,7 +243,16 @@ internal sealed class FormulaBuilder
             foreach (var count in option.Counts.Distinct())
             {
                 var after = Math.Min(most, before + (count * each));
-                AddAll(new([[sum.Literal(value => value != before), option.Literal(taken => taken != count), next.Literal(value => value == after)]]), NoRule);
+                AddAll(
+                    new([
+                        [
+                            sum.Literal(value => value != before),
+                            option.Literal(taken => taken != count),
+                            next.Literal(value => value == after),
+                        ],
+                    ]),
+                    NoRule
+                );
             }
         }
 

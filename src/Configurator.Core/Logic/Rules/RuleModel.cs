@@ -7,30 +7,48 @@ namespace Configurator.Core.Logic.Rules;
 internal sealed record RuleModel(ImmutableArray<OptionNumbers> Options, ImmutableArray<OrderRule> Rules)
 {
     /// <summary>Reads a machine's options, choices, rules and limits, in that order.</summary>
-    public static RuleModel Of(Machine machine) => new(
-        [.. machine.Options.Values.Select(option => new OptionNumbers(option.Id.Value, option.Quantity?.From ?? 1, option.Quantity?.To ?? 1))],
-        [
-            .. machine.Options.Values.SelectMany(option => OptionRules.Of(option, machine)),
-            .. machine.Choices.Select(ChoiceRules.Of),
-            .. machine.Rules.Select(Of),
-            .. machine.Limits.Select(Of),
-        ]);
+    public static RuleModel Of(Machine machine) =>
+        new(
+            [
+                .. machine.Options.Values.Select(option => new OptionNumbers(
+                    option.Id.Value,
+                    option.Quantity?.From ?? 1,
+                    option.Quantity?.To ?? 1
+                )),
+            ],
+            [
+                .. machine.Options.Values.SelectMany(option => OptionRules.Of(option, machine)),
+                .. machine.Choices.Select(ChoiceRules.Of),
+                .. machine.Rules.Select(Of),
+                .. machine.Limits.Select(Of),
+            ]
+        );
 
-    private static OrderRule Of(MachineRule rule) => new(
-        RuleKind.MachineRule,
-        (rule.When is null ? "every order" : $"an order with {ConditionText.Of(rule.When)}") + $" needs {ConditionText.Of(rule.Need)}",
-        rule.Because, rule.Id.Span)
-    {
-        Meaning = rule.When is null ? rule.Need : Implies(rule.When, rule.Need),
-    };
+    private static OrderRule Of(MachineRule rule) =>
+        new(
+            RuleKind.MachineRule,
+            (rule.When is null ? "every order" : $"an order with {ConditionText.Of(rule.When)}")
+                + $" needs {ConditionText.Of(rule.Need)}",
+            rule.Because,
+            rule.Id.Span
+        )
+        {
+            Meaning = rule.When is null ? rule.Need : Implies(rule.When, rule.Need),
+        };
 
-    private static OrderRule Of(CountLimit limit) => new(
-        RuleKind.Limit, FormattableString.Invariant($"`{limit.Id.Value}` allows at most {limit.AtMost} in all"), limit.Because, limit.Id.Span)
-    {
-        Limit = limit,
-    };
+    private static OrderRule Of(CountLimit limit) =>
+        new(
+            RuleKind.Limit,
+            FormattableString.Invariant($"`{limit.Id.Value}` allows at most {limit.AtMost} in all"),
+            limit.Because,
+            limit.Id.Span
+        )
+        {
+            Limit = limit,
+        };
 
-    public static Condition Implies(Condition when, Condition need) => new AnyOf([new NoneOf([when], when.Span), need], need.Span);
+    public static Condition Implies(Condition when, Condition need) =>
+        new AnyOf([new NoneOf([when], when.Span), need], need.Span);
 }
 
 /// <summary>An option is not taken, or taken so many times.</summary>
@@ -44,16 +62,37 @@ internal static class OptionRules
         var id = option.Id.Value;
         var taken = new OptionCount(id, 1, null, option.Id.Span);
         var requires = option.Requires.Select(requirement => new OrderRule(
-            RuleKind.Requires, $"`{id}` needs {ConditionText.Of(requirement.Condition)}", requirement.Because, requirement.Condition.Span)
-        { Meaning = RuleModel.Implies(taken, requirement.Condition) });
+            RuleKind.Requires,
+            $"`{id}` needs {ConditionText.Of(requirement.Condition)}",
+            requirement.Because,
+            requirement.Condition.Span
+        )
+        {
+            Meaning = RuleModel.Implies(taken, requirement.Condition),
+        });
         var exclusions = option.NotWith.Select(link => new OrderRule(
-            RuleKind.NotWith, $"`{id}` and `{link.Other.Value}` cannot be ordered together", link.Because, link.Other.Span)
-        { Meaning = new NoneOf([new AllOf([taken, Taken(link)], link.Other.Span)], link.Other.Span) });
+            RuleKind.NotWith,
+            $"`{id}` and `{link.Other.Value}` cannot be ordered together",
+            link.Because,
+            link.Other.Span
+        )
+        {
+            Meaning = new NoneOf([new AllOf([taken, Taken(link)], link.Other.Span)], link.Other.Span),
+        });
         var companions = option.ComesWith.Select(link => new OrderRule(
             RuleKind.ComesWith,
-            $"`{id}` comes with `{link.Other.Value}`" + (machine.Options.ContainsKey(link.Other.Value) ? "" : $", which is not offered on `{machine.Id.Value}`"),
-            link.Because, link.Other.Span)
-        { Meaning = RuleModel.Implies(taken, Taken(link)) });
+            $"`{id}` comes with `{link.Other.Value}`"
+                + (
+                    machine.Options.ContainsKey(link.Other.Value)
+                        ? ""
+                        : $", which is not offered on `{machine.Id.Value}`"
+                ),
+            link.Because,
+            link.Other.Span
+        )
+        {
+            Meaning = RuleModel.Implies(taken, Taken(link)),
+        });
         return requires.Concat(exclusions).Concat(companions);
     }
 
@@ -65,10 +104,22 @@ internal static class ChoiceRules
 {
     public static OrderRule Of(Choice choice)
     {
-        ImmutableArray<Condition> members = [.. choice.Of.Select(option => new OptionCount(option.Value, 1, null, option.Span))];
+        ImmutableArray<Condition> members =
+        [
+            .. choice.Of.Select(option => new OptionCount(option.Value, 1, null, option.Span)),
+        ];
         Condition one = new AnyOf(members, choice.Id.Span);
         Condition notTwo = new AllOf(
-            [.. members.SelectMany((left, i) => members.Skip(i + 1).Select(right => new NoneOf([new AllOf([left, right], left.Span)], left.Span)))], choice.Id.Span);
+            [
+                .. members.SelectMany(
+                    (left, i) =>
+                        members
+                            .Skip(i + 1)
+                            .Select(right => new NoneOf([new AllOf([left, right], left.Span)], left.Span))
+                ),
+            ],
+            choice.Id.Span
+        );
         var met = choice.Take switch
         {
             Take.ExactlyOne => new AllOf([one, notTwo], choice.Id.Span),

@@ -23,9 +23,11 @@ internal sealed class ChangeCounter
     public int Most { get; }
 
     /// <summary>Assumptions under which at most so many are true.</summary>
-    public IEnumerable<int> AtMost(int count) => count > Most || count >= _moreThan.Length || _moreThan[count] < 0 ? [] : [_moreThan[count] ^ 1];
+    public IEnumerable<int> AtMost(int count) =>
+        count > Most || count >= _moreThan.Length || _moreThan[count] < 0 ? [] : [_moreThan[count] ^ 1];
 
-    /// <summary>Entry i: a literal that is true where more than i of the literals so far are; -1 where that cannot be.</summary>
+    /// <summary>Entry i: a literal that is true where more than i of the literals so far are; -1 where that cannot
+    /// be.</summary>
     private static int[] Add(Solver solver, int literal, int[] before)
     {
         var after = new int[before.Length];

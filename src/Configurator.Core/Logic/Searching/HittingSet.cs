@@ -3,7 +3,8 @@ namespace Configurator.Core.Logic.Searching;
 /// <summary>The smallest set that shares a member with each of some sets.</summary>
 internal static class HittingSet
 {
-    /// <summary>Null where none has fewer members than the limit. Ties go to the set found first in ascending order.</summary>
+    /// <summary>Null where none has fewer members than the limit. Ties go to the set found first in ascending
+    /// order.</summary>
     public static List<int>? Smallest(IReadOnlyList<HashSet<int>> sets, int fewerThan)
     {
         for (var size = 0; size < fewerThan; size++)
@@ -25,7 +26,10 @@ internal static class HittingSet
             return chosen;
         }
 
-        return left == 0 ? null
-            : open.Order().Select(member => Choose(sets, [.. chosen, member], left - 1)).FirstOrDefault(found => found is not null);
+        return left == 0
+            ? null
+            : open.Order()
+                .Select(member => Choose(sets, [.. chosen, member], left - 1))
+                .FirstOrDefault(found => found is not null);
     }
 }

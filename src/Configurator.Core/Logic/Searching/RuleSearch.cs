@@ -4,7 +4,8 @@ using Configurator.Core.Logic.Rules;
 namespace Configurator.Core.Logic.Searching;
 
 /// <summary>
-/// A search over a rule model in which every rule can be switched on and off: for explanations, for the nearest orders, and
+/// A search over a rule model in which every rule can be switched on and off: for explanations, for the nearest
+/// orders, and
 /// for all answers about models that are too large to compile.
 /// </summary>
 internal sealed class RuleSearch
@@ -57,7 +58,10 @@ internal sealed class RuleSearch
             };
         }
 
-        return Enumerable.Range(0, size).Where(value => (literal.Values >> value & 1) == 1).Select(value => Positive(first + value));
+        return Enumerable
+            .Range(0, size)
+            .Where(value => (literal.Values >> value & 1) == 1)
+            .Select(value => Positive(first + value));
     }
 
     /// <summary>The value of a variable in the assignment found last.</summary>
@@ -65,7 +69,9 @@ internal sealed class RuleSearch
     {
         var size = Options.Formula.Sizes[variable];
         return size == 2
-            ? Solver.IsTrue(_first[variable]) ? 1 : 0
+            ? Solver.IsTrue(_first[variable])
+                ? 1
+                : 0
             : Enumerable.Range(0, size).First(value => Solver.IsTrue(_first[variable] + value));
     }
 

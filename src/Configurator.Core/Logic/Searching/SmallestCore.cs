@@ -2,15 +2,18 @@ namespace Configurator.Core.Logic.Searching;
 
 /// <summary>
 /// The smallest set of switches that cannot all be on. Every contradiction shares a member with every set of switches
-/// whose removal would mend things; so a smallest set that meets all such sets found so far is either contradictory, and
+/// whose removal would mend things; so a smallest set that meets all such sets found so far is either contradictory,
+/// and
 /// then a smallest one, or shows a further set.
 /// </summary>
-/// <remarks>Source: Ignatiev, Previti, Liffiton and Marques-Silva, Smallest MUS extraction with minimal hitting sets, 2015.</remarks>
+/// <remarks>Source: Ignatiev, Previti, Liffiton and Marques-Silva, Smallest MUS extraction with minimal hitting sets,
+/// 2015.</remarks>
 internal static class SmallestCore
 {
     private const int RoundsMax = 400;
 
-    /// <summary>Null where all switches can be on. Beyond its rounds the set found is minimal, but perhaps not smallest.</summary>
+    /// <summary>Null where all switches can be on. Beyond its rounds the set found is minimal, but perhaps not
+    /// smallest.</summary>
     public static List<int>? Find(Solver solver, IReadOnlyList<int> switches)
     {
         if (solver.Solve([.. switches]))
@@ -54,7 +57,8 @@ internal static class SmallestCore
         return [.. core.Order()];
     }
 
-    /// <summary>Switches on as many as go together with the candidate; what stays off must be met by every contradiction.</summary>
+    /// <summary>Switches on as many as go together with the candidate; what stays off must be met by every
+    /// contradiction.</summary>
     private static HashSet<int> Mend(Solver solver, List<int> candidate, IReadOnlyList<int> switches)
     {
         var on = new List<int>(candidate);

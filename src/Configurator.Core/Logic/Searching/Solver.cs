@@ -5,7 +5,7 @@ namespace Configurator.Core.Logic.Searching;
 /// point, activities, phase saving, Luby restarts). Literals are 2v for true and 2v+1 for false. Deterministic.
 /// </summary>
 /// <remarks>Source: Eén and Sörensson, An Extensible SAT-solver, SAT 2003, for the shape of the algorithm.</remarks>
-internal sealed class Solver
+internal sealed partial class Solver
 {
     private const int RestartUnit = 64;
     private const double Decay = 1 / 0.95;
@@ -73,7 +73,8 @@ internal sealed class Solver
     /// <summary>Value of a variable in the assignment found last.</summary>
     public bool IsTrue(int variable) => _phase[variable];
 
-    /// <summary>Can the clauses hold with all the assumptions? Then <see cref="IsTrue"/> tells how, else <see cref="Core"/> why not.</summary>
+    /// <summary>Can the clauses hold with all the assumptions? Then <see cref="IsTrue"/> tells how, else <see
+    /// cref="Core"/> why not.</summary>
     public bool Solve(params ReadOnlySpan<int> assumptions)
     {
         int[] assumed = [.. assumptions];
@@ -116,7 +117,7 @@ internal sealed class Solver
     /// <summary>Searches until an answer, or null after so many conflicts.</summary>
     private bool? Run(int[] assumptions, long conflictsMax)
     {
-        for (var met = 0L; !_isBroken;)
+        for (var met = 0L; !_isBroken; )
         {
             var conflict = Propagate();
             if (conflict >= 0)
@@ -145,7 +146,8 @@ internal sealed class Solver
         return false;
     }
 
-    /// <summary>Assumes the next assumption or guesses a variable; an answer when there is nothing left to do.</summary>
+    /// <summary>Assumes the next assumption or guesses a variable; an answer when there is nothing left to
+    /// do.</summary>
     private bool? Decide(int[] assumptions)
     {
         while (_levels.Count < assumptions.Length)
@@ -280,131 +282,6 @@ internal sealed class Solver
         }
 
         return ValueOf(first) > 0;
-    }
-
-    /// <summary>Learns a clause that would have prevented the conflict, and goes back to where it decides something.</summary>
-    private void Learn(int conflict)
-    {
-        var learnt = new List<int> { 0 };
-        var open = 0;
-        var position = _trail.Count - 1;
-        var clause = conflict;
-        int literal;
-        do
-        {
-            open += Mark(clause, learnt);
-            while (!_seen[_trail[position] >> 1])
-            {
-                position--;
-            }
-
-            literal = _trail[position--];
-            _seen[literal >> 1] = false;
-            clause = _reason[literal >> 1];
-        }
-        while (--open > 0);
-
-        learnt[0] = literal ^ 1;
-        BackJump(learnt);
-        _bump *= Decay;
-    }
-
-    /// <summary>Marks the clause's literals; those of earlier levels join the learnt clause, the others are counted.</summary>
-    private int Mark(int clause, List<int> learnt)
-    {
-        var open = 0;
-        foreach (var literal in _clauses[clause])
-        {
-            var variable = literal >> 1;
-            if (_seen[variable] || ValueOf(literal) >= 0 || _level[variable] == 0)
-            {
-                continue;
-            }
-
-            _seen[variable] = true;
-            Raise(variable);
-            if (_level[variable] == _levels.Count)
-            {
-                open++;
-            }
-            else
-            {
-                learnt.Add(literal);
-            }
-        }
-
-        return open;
-    }
-
-    private void BackJump(List<int> learnt)
-    {
-        foreach (var literal in learnt.Skip(1))
-        {
-            _seen[literal >> 1] = false;
-        }
-
-        if (learnt.Count == 1)
-        {
-            Backtrack(0);
-            Assign(learnt[0], reason: -1);
-            return;
-        }
-
-        var second = Enumerable.Range(1, learnt.Count - 1).MaxBy(i => _level[learnt[i] >> 1]);
-        (learnt[1], learnt[second]) = (learnt[second], learnt[1]);
-        Backtrack(_level[learnt[1] >> 1]);
-        Assign(learnt[0], Watch([.. learnt]));
-    }
-
-    private void Raise(int variable)
-    {
-        _activity[variable] += _bump;
-        if (_activity[variable] > ActivityMax)
-        {
-            for (var i = 0; i < _activity.Count; i++)
-            {
-                _activity[i] /= ActivityMax;
-            }
-
-            _bump /= ActivityMax;
-        }
-
-        _queue.Raised(variable);
-    }
-
-    /// <summary>The assumptions that made the given one false, and itself.</summary>
-    private List<int> Conflict(int assumption)
-    {
-        var core = new List<int> { assumption };
-        if (_level[assumption >> 1] == 0)
-        {
-            return core;
-        }
-
-        _seen[assumption >> 1] = true;
-        for (var i = _trail.Count - 1; i >= _levels[0]; i--)
-        {
-            var literal = _trail[i];
-            if (!_seen[literal >> 1])
-            {
-                continue;
-            }
-
-            _seen[literal >> 1] = false;
-            if (_reason[literal >> 1] is var reason and >= 0)
-            {
-                foreach (var cause in _clauses[reason].Where(cause => cause != literal && _level[cause >> 1] > 0))
-                {
-                    _seen[cause >> 1] = true;
-                }
-            }
-            else
-            {
-                core.Add(literal);
-            }
-        }
-
-        return [.. core.Distinct()];
     }
 
     /// <summary>1 1 2 1 1 2 4 1 ... (Luby, Sinclair and Zuckerman 1993).</summary>

@@ -15,5 +15,6 @@ public readonly record struct Measure(Rational Value, string Unit) : IComparable
 
     public int CompareTo(Measure other) => Value.CompareTo(other.Value);
 
-    public override string ToString() => Unit.Length == 0 ? Value.ToString(DecimalsMax) : $"{Value.ToString(DecimalsMax)} {Unit}";
+    public override string ToString() =>
+        Unit.Length == 0 ? Value.ToString(DecimalsMax) : $"{Value.ToString(DecimalsMax)} {Unit}";
 }

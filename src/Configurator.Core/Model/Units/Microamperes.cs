@@ -24,7 +24,8 @@ public readonly record struct Microamperes(long Value) : IComparable<Microampere
 
     public int CompareTo(Microamperes other) => Value.CompareTo(other.Value);
 
-    public override string ToString() => Math.Abs(Value) < 1_000_000
-        ? new Rational(Value, 1000).ToString(decimals: 1) + " mA"
-        : new Rational(Value, 1_000_000).ToString(decimals: 3) + " A";
+    public override string ToString() =>
+        Math.Abs(Value) < 1_000_000
+            ? new Rational(Value, 1000).ToString(decimals: 1) + " mA"
+            : new Rational(Value, 1_000_000).ToString(decimals: 3) + " A";
 }

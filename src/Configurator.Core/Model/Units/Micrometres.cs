@@ -23,7 +23,8 @@ public readonly record struct Micrometres(long Value) : IComparable<Micrometres>
 
     public int CompareTo(Micrometres other) => Value.CompareTo(other.Value);
 
-    public override string ToString() => Math.Abs(Value) < 1_000_000
-        ? new Rational(Value, 1000).ToString(decimals: 1) + " mm"
-        : new Rational(Value, 1_000_000).ToString(decimals: 2) + " m";
+    public override string ToString() =>
+        Math.Abs(Value) < 1_000_000
+            ? new Rational(Value, 1000).ToString(decimals: 1) + " mm"
+            : new Rational(Value, 1_000_000).ToString(decimals: 2) + " m";
 }

@@ -1,7 +1,9 @@
 namespace Configurator.Core.Model.Units;
 
-/// <summary>A value with its unit, as written, and the same in its dimension's base unit for exact comparison.</summary>
-/// <param name="InBase">mm, mA, V, W, ms, 1/min, m/min, bar, l/min, degC, kg, mm2, percent; for money the amount itself.</param>
+/// <summary>A value with its unit, as written, and the same in its dimension's base unit for exact
+/// comparison.</summary>
+/// <param name="InBase">mm, mA, V, W, ms, 1/min, m/min, bar, l/min, degC, kg, mm2, percent; for money the amount
+/// itself.</param>
 public sealed record Quantity(Rational Value, Unit Unit, Rational InBase, string Written)
 {
     public Dimension Dimension => Unit.Dimension;

@@ -3,7 +3,8 @@ using System.Numerics;
 
 namespace Configurator.Core.Model.Units;
 
-/// <summary>An exact fraction in lowest terms with a positive denominator; what definitions say is compared exactly.</summary>
+/// <summary>An exact fraction in lowest terms with a positive denominator; what definitions say is compared
+/// exactly.</summary>
 public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 {
     private readonly BigInteger _denominatorLessOne;
@@ -27,8 +28,11 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     public static implicit operator Rational(long value) => new(value, 1);
 
-    public static Rational operator +(Rational left, Rational right) => new(
-        (left.Numerator * right.Denominator) + (right.Numerator * left.Denominator), left.Denominator * right.Denominator);
+    public static Rational operator +(Rational left, Rational right) =>
+        new(
+            (left.Numerator * right.Denominator) + (right.Numerator * left.Denominator),
+            left.Denominator * right.Denominator
+        );
 
     public static Rational operator -(Rational left, Rational right) => left + (-right);
 
@@ -52,7 +56,8 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     public static bool operator >=(Rational left, Rational right) => left.CompareTo(right) >= 0;
 
-    /// <summary>Reads digits with an optional sign and one decimal point (<c>-12.50</c>); null for anything else.</summary>
+    /// <summary>Reads digits with an optional sign and one decimal point (<c>-12.50</c>); null for anything
+    /// else.</summary>
     public static Rational? Parse(string text)
     {
         var digits = text.StartsWith('-') ? text.AsSpan(1) : text;
@@ -69,7 +74,8 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     }
 
     /// <summary>The nearest whole number that is not smaller.</summary>
-    public BigInteger Ceiling() => BigInteger.Divide(Numerator - BigMod(Numerator, Denominator), Denominator)
+    public BigInteger Ceiling() =>
+        BigInteger.Divide(Numerator - BigMod(Numerator, Denominator), Denominator)
         + (BigMod(Numerator, Denominator).IsZero ? 0 : 1);
 
     /// <summary>In decimal digits without trailing zeros, rounded half away from zero.</summary>
@@ -88,7 +94,8 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     public int CompareTo(Rational other) => (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
 
-    public bool Equals(Rational other) => Numerator == other.Numerator && _denominatorLessOne == other._denominatorLessOne;
+    public bool Equals(Rational other) =>
+        Numerator == other.Numerator && _denominatorLessOne == other._denominatorLessOne;
 
     public override bool Equals(object? obj) => obj is Rational other && Equals(other);
 

@@ -23,8 +23,14 @@ public static class UnitTable
     private static readonly ImmutableSortedDictionary<int, Rational> AwgAreas = new Dictionary<int, Rational>
     {
         // Source: trade tables of ASTM B258 sizes, from memory; 16 corroborated by a public NEC training table.
-        [24] = Decimal("0.205"), [22] = Decimal("0.326"), [20] = Decimal("0.518"), [18] = Decimal("0.823"),
-        [16] = Decimal("1.31"), [14] = Decimal("2.08"), [12] = Decimal("3.31"), [10] = Decimal("5.26"),
+        [24] = Decimal("0.205"),
+        [22] = Decimal("0.326"),
+        [20] = Decimal("0.518"),
+        [18] = Decimal("0.823"),
+        [16] = Decimal("1.31"),
+        [14] = Decimal("2.08"),
+        [12] = Decimal("3.31"),
+        [10] = Decimal("5.26"),
     }.ToImmutableSortedDictionary();
 
     public static ImmutableArray<Unit> All { get; } =
@@ -50,7 +56,12 @@ public static class UnitTable
         Scaled("kPa", Dimension.Pressure, Decimal("0.01"), Si),
         Scaled("psi", Dimension.Pressure, Psi(), "1 lbf/in2 with 1 lbf = 0.45359237 kg x 9.80665 m/s2, exact"),
         Scaled("l/min", Dimension.FreeAirFlow, 1, "free air at ISO 8778 reference, 20 degC and 100 kPa (from memory)"),
-        Scaled("scfm", Dimension.FreeAirFlow, Scfm(), "standard cubic foot: 14.696 psia as 101.325 kPa, 68 degF; 28.316846592 l, exact"),
+        Scaled(
+            "scfm",
+            Dimension.FreeAirFlow,
+            Scfm(),
+            "standard cubic foot: 14.696 psia as 101.325 kPa, 68 degF; 28.316846592 l, exact"
+        ),
         Scaled("degC", Dimension.Temperature, 1, Si),
         new("degF", Dimension.Temperature, new(5, 9), -32, "definition, exact"),
         new("K", Dimension.Temperature, 1, Decimal("-273.15"), Si),
@@ -63,7 +74,10 @@ public static class UnitTable
         Scaled("USD", Dimension.Money, 1, Iso4217),
     ];
 
-    private static readonly FrozenDictionary<string, Unit> BySymbol = All.ToFrozenDictionary(unit => unit.Symbol, StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, Unit> BySymbol = All.ToFrozenDictionary(
+        unit => unit.Symbol,
+        StringComparer.Ordinal
+    );
 
     public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol);
 
@@ -77,10 +91,14 @@ public static class UnitTable
             return (value + unit.Offset) * unit.Factor;
         }
 
-        return value.Denominator.IsOne && value.Numerator < 100 && AwgAreas.TryGetValue((int)value.Numerator, out var area) ? area : null;
+        return
+            value.Denominator.IsOne && value.Numerator < 100 && AwgAreas.TryGetValue((int)value.Numerator, out var area)
+            ? area
+            : null;
     }
 
-    private static Unit Scaled(string symbol, Dimension dimension, Rational factor, string source) => new(symbol, dimension, factor, 0, source);
+    private static Unit Scaled(string symbol, Dimension dimension, Rational factor, string source) =>
+        new(symbol, dimension, factor, 0, source);
 
     private static Rational Decimal(string text) => Rational.Parse(text)!.Value;
 

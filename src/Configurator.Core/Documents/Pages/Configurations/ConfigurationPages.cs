@@ -11,21 +11,45 @@ internal static class ConfigurationPages
         Documents.Select(document => Compose(context, configuration, document));
 
     private static readonly ImmutableArray<ConfigurationDocument> Documents =
-        [OverviewDocument.Document, PortMapDocument.Document, WiringDocument.Document, SanitationDocument.Document];
+    [
+        OverviewDocument.Document,
+        PortMapDocument.Document,
+        WiringDocument.Document,
+        SanitationDocument.Document,
+    ];
 
-    private static Page Compose(DocumentContext context, EngineeredConfiguration configuration, ConfigurationDocument document)
+    private static Page Compose(
+        DocumentContext context,
+        EngineeredConfiguration configuration,
+        ConfigurationDocument document
+    )
     {
         var published = configuration.Published;
         var path = PagePaths.Of(published, document.Name);
         var links = context.On(path);
         var title = document.Title(context.Words);
-        return new(path, document.Name == "index" ? "configuration" : document.Name, $"{title}: {context.In(published.Title)}, {context.In(configuration.Machine.Title)}", context.Words)
+        return new(
+            path,
+            document.Name == "index" ? "configuration" : document.Name,
+            $"{title}: {context.In(published.Title)}, {context.In(configuration.Machine.Title)}",
+            context.Words
+        )
         {
-            Heading = document.Name == "index" ? context.In(published.Title) : $"{title}: {context.In(published.Title)}",
-            Crumbs = [.. links.CrumbsTo(configuration.Machine), .. document.Name == "index" ? [] : ImmutableArray.Create(links.Configuration(published))],
-            Siblings = [.. Documents.Select(other => other == document
-                ? new Link(title)
-                : links.To(PagePaths.Of(published, other.Name), other.Title(context.Words)))],
+            Heading =
+                document.Name == "index" ? context.In(published.Title) : $"{title}: {context.In(published.Title)}",
+            Crumbs =
+            [
+                .. links.CrumbsTo(configuration.Machine),
+                .. document.Name == "index" ? [] : ImmutableArray.Create(links.Configuration(published)),
+            ],
+            Siblings =
+            [
+                .. Documents.Select(other =>
+                    other == document
+                        ? new Link(title)
+                        : links.To(PagePaths.Of(published, other.Name), other.Title(context.Words))
+                ),
+            ],
             Control = context.Control(published, document.Suffix),
             Lead = document.Lead(context.Words),
             Sections = [.. document.Sections(new(context, links, configuration))],
@@ -41,7 +65,8 @@ internal sealed record ConfigurationDocument(
     string Suffix,
     Func<SiteWords, string> Title,
     Func<SiteWords, string> Lead,
-    Func<ConfigurationContext, IEnumerable<Section>> Sections);
+    Func<ConfigurationContext, IEnumerable<Section>> Sections
+);
 
 /// <summary>One configuration, and how things are called on one page of it.</summary>
 internal sealed record ConfigurationContext(DocumentContext Documents, Links Links, EngineeredConfiguration Engineered)

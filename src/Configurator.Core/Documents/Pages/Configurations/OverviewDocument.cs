@@ -8,7 +8,8 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 /// <summary>What the order is, why it goes together, and every finding.</summary>
 internal static class OverviewDocument
 {
-    public static ConfigurationDocument Document { get; } = new("index", "OV", words => words.Overview, _ => "", Sections);
+    public static ConfigurationDocument Document { get; } =
+        new("index", "OV", words => words.Overview, _ => "", Sections);
 
     private static IEnumerable<Section> Sections(ConfigurationContext context)
     {
@@ -23,69 +24,137 @@ internal static class OverviewDocument
     {
         var words = context.Words;
         var configuration = context.Engineered.Proved.Configuration;
-        return new("order", words.Ordered,
-            [new(words.Option), new(words.Quantity, IsNumber: true), new(words.Summary), new(words.ComesWith), new(words.TouchesBox)],
-            [.. configuration.Quantities.Select(taken => OrderRow(context, context.Engineered.Machine.Options[taken.Key], taken.Value))]);
+        return new(
+            "order",
+            words.Ordered,
+            [
+                new(words.Option),
+                new(words.Quantity, IsNumber: true),
+                new(words.Summary),
+                new(words.ComesWith),
+                new(words.TouchesBox),
+            ],
+            [
+                .. configuration.Quantities.Select(taken =>
+                    OrderRow(context, context.Engineered.Machine.Options[taken.Key], taken.Value)
+                ),
+            ]
+        );
     }
 
-    private static Row OrderRow(ConfigurationContext context, Option option, int quantity) => Row.Of(
-        context.Links.Option(option.Id.Value),
-        DocumentContext.Print(quantity),
-        context.In(option.Summary),
-        context.Engineered.Proved.Configuration.Added.Contains(option.Id.Value) ? context.Words.AddedBy : "",
-        CataloguePages.TouchesBox(context.Documents, option));
+    private static Row OrderRow(ConfigurationContext context, Option option, int quantity) =>
+        Row.Of(
+            context.Links.Option(option.Id.Value),
+            DocumentContext.Print(quantity),
+            context.In(option.Summary),
+            context.Engineered.Proved.Configuration.Added.Contains(option.Id.Value) ? context.Words.AddedBy : "",
+            CataloguePages.TouchesBox(context.Documents, option)
+        );
 
     /// <summary>One row a check: how many passed and failed, and where it is tightest.</summary>
     private static Table Summary(ConfigurationContext context)
     {
         var words = context.Words;
-        return new("summary", words.FindingsBySubject,
-            [new(words.Check), new(words.Passed, IsNumber: true), new(words.Failed, IsNumber: true), new(words.Accepted, IsNumber: true), new(words.Tightest, IsNumber: true), new(words.About)],
-            [.. context.Engineered.Report.Findings.GroupBy(finding => finding.Rule).OrderBy(group => group.Key.Name, StringComparer.Ordinal).Select(group => SummaryRow(context, group))]);
+        return new(
+            "summary",
+            words.FindingsBySubject,
+            [
+                new(words.Check),
+                new(words.Passed, IsNumber: true),
+                new(words.Failed, IsNumber: true),
+                new(words.Accepted, IsNumber: true),
+                new(words.Tightest, IsNumber: true),
+                new(words.About),
+            ],
+            [
+                .. context
+                    .Engineered.Report.Findings.GroupBy(finding => finding.Rule)
+                    .OrderBy(group => group.Key.Name, StringComparer.Ordinal)
+                    .Select(group => SummaryRow(context, group)),
+            ]
+        );
     }
 
     private static Row SummaryRow(ConfigurationContext context, IGrouping<FindingRule, Finding> findings)
     {
-        var tightest = findings.Where(finding => finding.Margin is not null).MinBy(finding => finding.Margin!.Value.Value);
+        var tightest = findings
+            .Where(finding => finding.Margin is not null)
+            .MinBy(finding => finding.Margin!.Value.Value);
         var failed = findings.Count(finding => finding.Verdict == Verdict.Fail);
         return new(
             [
                 context.Links.To(PagePaths.Finding(findings.Key.Diagnostic.Code), findings.Key.Title),
-                Count(findings, Verdict.Pass), Count(findings, Verdict.Fail), Count(findings, Verdict.Accepted),
-                tightest?.Margin?.ToString() ?? "", tightest?.About ?? "",
+                Count(findings, Verdict.Pass),
+                Count(findings, Verdict.Fail),
+                Count(findings, Verdict.Accepted),
+                tightest?.Margin?.ToString() ?? "",
+                tightest?.About ?? "",
             ],
-            failed > 0 ? "fail" : "");
+            failed > 0 ? "fail" : ""
+        );
     }
 
-    private static string Count(IEnumerable<Finding> findings, Verdict verdict) => DocumentContext.Print(findings.Count(finding => finding.Verdict == verdict));
+    private static string Count(IEnumerable<Finding> findings, Verdict verdict) =>
+        DocumentContext.Print(findings.Count(finding => finding.Verdict == verdict));
 
     private static Table All(ConfigurationContext context)
     {
         var words = context.Words;
-        return new("all-findings", words.Findings,
-            [new(words.About), new(words.Verdict), new(words.Found), new(words.Value, IsNumber: true), new(words.Limit, IsNumber: true), new(words.Margin, IsNumber: true), new(words.Source)],
-            [.. context.Engineered.Report.Findings.OrderBy(finding => finding.Verdict == Verdict.Pass).ThenBy(finding => finding.Id, StringComparer.Ordinal).Select(finding => new Row(
-                [
-                    finding.Id, VerdictText(context, finding), finding.Statement.Replace("`", "", StringComparison.Ordinal),
-                    Print(finding.Value), Print(finding.Limit), Print(finding.Margin), finding.Rule.Source,
-                ],
-                finding.Verdict == Verdict.Pass ? "" : WordLists.Plain(finding.Verdict)))]);
+        return new(
+            "all-findings",
+            words.Findings,
+            [
+                new(words.About),
+                new(words.Verdict),
+                new(words.Found),
+                new(words.Value, IsNumber: true),
+                new(words.Limit, IsNumber: true),
+                new(words.Margin, IsNumber: true),
+                new(words.Source),
+            ],
+            [
+                .. context
+                    .Engineered.Report.Findings.OrderBy(finding => finding.Verdict == Verdict.Pass)
+                    .ThenBy(finding => finding.Id, StringComparer.Ordinal)
+                    .Select(finding => new Row(
+                        [
+                            finding.Id,
+                            VerdictText(context, finding),
+                            finding.Statement.Replace("`", "", StringComparison.Ordinal),
+                            Print(finding.Value),
+                            Print(finding.Limit),
+                            Print(finding.Margin),
+                            finding.Rule.Source,
+                        ],
+                        finding.Verdict == Verdict.Pass ? "" : WordLists.Plain(finding.Verdict)
+                    )),
+            ]
+        );
     }
 
-    private static string VerdictText(ConfigurationContext context, Finding finding) => finding.Verdict switch
-    {
-        Verdict.Pass => context.Words.Pass,
-        Verdict.Fail => context.Words.Fail,
-        _ => $"{context.Words.Accepted}: {context.In(finding.Accepted!.Because)} ({context.In(finding.Accepted.By)}, {context.Words.AcceptedUntil} {DocumentContext.Print(finding.Accepted.Until)})",
-    };
+    private static string VerdictText(ConfigurationContext context, Finding finding) =>
+        finding.Verdict switch
+        {
+            Verdict.Pass => context.Words.Pass,
+            Verdict.Fail => context.Words.Fail,
+            _ =>
+                $"{context.Words.Accepted}: {context.In(finding.Accepted!.Because)} ({context.In(finding.Accepted.By)}, {context.Words.AcceptedUntil} {DocumentContext.Print(finding.Accepted.Until)})",
+        };
 
     private static string Print(Measure? measure) => measure?.ToString() ?? "";
 
     private static Table History(ConfigurationContext context)
     {
         var words = context.Words;
-        return new("history", words.History,
+        return new(
+            "history",
+            words.History,
             [new(words.Revision), new(words.Date), new(words.By), new(words.Change)],
-            [.. context.Engineered.Published.History.Select(step => Row.Of(step.Revision, DocumentContext.Print(step.On), context.In(step.By), context.In(step.Change)))]);
+            [
+                .. context.Engineered.Published.History.Select(step =>
+                    Row.Of(step.Revision, DocumentContext.Print(step.On), context.In(step.By), context.In(step.Change))
+                ),
+            ]
+        );
     }
 }

@@ -16,19 +16,42 @@ internal static class PortStrip
         var plugged = context.Fitted.PluggedInto(carrier.Name).ToLookup(pair => pair.Home.Port, pair => pair.Instance);
         var ports = carrier.Device.Ports!.Numbers.ToList();
         var title = $"{context.Words.PortMap}: {carrier.Designation(context.Names)}";
-        var words = string.Join("; ", ports.Select(port => FormattableString.Invariant($"{port}: {Name(context, plugged[port])}")));
+        var words = string.Join(
+            "; ",
+            ports.Select(port => FormattableString.Invariant($"{port}: {Name(context, plugged[port])}"))
+        );
         var width = (2 * Left) + (PitchX * Math.Max(1, ports.Count));
-        return new($"strip-{carrier.Name}", title, words, width, Height,
-        [
-            new Box(2, 2, width - 4, Height - 4, "housing"),
-            .. ports.SelectMany((port, i) => Socket(context, carrier, port, Left + (PitchX * i) + (PitchX / 2), plugged[port])),
-        ]);
+        return new(
+            $"strip-{carrier.Name}",
+            title,
+            words,
+            width,
+            Height,
+            [
+                new Box(2, 2, width - 4, Height - 4, "housing"),
+                .. ports.SelectMany(
+                    (port, i) => Socket(context, carrier, port, Left + (PitchX * i) + (PitchX / 2), plugged[port])
+                ),
+            ]
+        );
     }
 
-    private static IEnumerable<Shape> Socket(ConfigurationContext context, Carrier carrier, int port, int x, IEnumerable<FitInstance> plugged)
+    private static IEnumerable<Shape> Socket(
+        ConfigurationContext context,
+        Carrier carrier,
+        int port,
+        int x,
+        IEnumerable<FitInstance> plugged
+    )
     {
         var portClass = carrier.Device.Ports!.ClassOf(port)!.Value;
-        yield return new Label(x, 24, FormattableString.Invariant($"{port} {WordLists.Of(portClass)}"), "middle", "number");
+        yield return new Label(
+            x,
+            24,
+            FormattableString.Invariant($"{port} {WordLists.Of(portClass)}"),
+            "middle",
+            "number"
+        );
         if (portClass == PortClass.B)
         {
             yield return new Box(x - 21, SocketY - 21, 42, 42, "class-b");
@@ -39,7 +62,16 @@ internal static class PortStrip
         var dash = name.IndexOf('-', StringComparison.Ordinal);
         yield return new Label(x, 92, dash > 0 ? name[..dash] : name, "middle", "name");
         yield return new Label(x, 107, dash > 0 ? name[dash..] : "", "middle", "name");
-        yield return new Label(x, 126, string.Join(' ', plugged.Select(instance => context.Names.Of(instance.Station)).Distinct(StringComparer.Ordinal)), "middle", "place");
+        yield return new Label(
+            x,
+            126,
+            string.Join(
+                ' ',
+                plugged.Select(instance => context.Names.Of(instance.Station)).Distinct(StringComparer.Ordinal)
+            ),
+            "middle",
+            "place"
+        );
     }
 
     private static string Name(ConfigurationContext context, IEnumerable<FitInstance> plugged) =>
