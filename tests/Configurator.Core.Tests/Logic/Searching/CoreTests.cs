@@ -8,14 +8,14 @@ namespace Configurator.Core.Tests.Logic.Searching;
 // Source of every expected answer: trying all sets or all assignments.
 public class CoreTests
 {
-    private const int Cases = 600;
+    private const int Cases = 500;
 
     [Fact]
     public void The_smallest_core_is_contradictory_and_no_contradiction_is_smaller() =>
-        Compiling.Cases.Check(RandomClauses.NearThreshold, 61, Cases, both => IsSmallest(both.Variables, both.Clauses), RandomClauses.Words);
+        Compiling.Cases.Check(RandomClauses.NearThreshold(7), 61, Cases, both => IsSmallest(both.Variables, both.Clauses), RandomClauses.Words);
 
     [Fact]
-    public void A_minimal_core_is_contradictory_and_needs_each_of_its_members() => Compiling.Cases.Check(RandomClauses.NearThreshold, 62, Cases, both =>
+    public void A_minimal_core_is_contradictory_and_needs_each_of_its_members() => Compiling.Cases.Check(RandomClauses.NearThreshold(7), 62, Cases, both =>
     {
         var (solver, switches) = Switched(both.Variables, both.Clauses);
         if (!solver.Solve([.. switches]))

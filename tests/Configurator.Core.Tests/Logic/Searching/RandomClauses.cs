@@ -5,21 +5,19 @@ namespace Configurator.Core.Tests.Logic.Searching;
 /// <summary>Clauses as the solver takes them: literals 2v for true and 2v+1 for false.</summary>
 internal static class RandomClauses
 {
-    private const int VariablesMax = 14;
-
     /// <summary>
     /// Three literals a clause and about 4.26 clauses a variable, where half of all are satisfiable and the search is hardest.
     /// </summary>
     /// <remarks>Source: Crawford and Auton, Experimental results on the crossover point in random 3-SAT, 1996 (from memory).</remarks>
-    public static Gen<(int Variables, int[][] Clauses)> NearThreshold { get; } =
-        from variables in Gen.Int[4, VariablesMax]
+    public static Gen<(int Variables, int[][] Clauses)> NearThreshold(int variablesMax) =>
+        from variables in Gen.Int[4, variablesMax]
         from ratio in Gen.Int[380, 480]
         from clauses in Gen.Int[0, (2 * variables) - 1].Array[3].Array[variables * ratio / 100]
         select (variables, clauses);
 
     /// <summary>The same with literals that are to hold as well.</summary>
     public static Gen<(int Variables, int[][] Clauses, int[] Assumptions)> WithAssumptions { get; } =
-        from both in NearThreshold
+        from both in NearThreshold(12)
         from assumptions in Gen.Int[0, (2 * both.Variables) - 1].Array[0, 6]
         select (both.Variables, both.Clauses.Take(both.Clauses.Length * 3 / 4).ToArray(), assumptions);
 

@@ -9,7 +9,7 @@ public class SolverTests
     private const int Formulas = 1000;
 
     [Fact]
-    public void Clauses_can_hold_exactly_when_some_assignment_makes_them() => Cases.Check(RandomClauses.NearThreshold, 51, Formulas, both =>
+    public void Clauses_can_hold_exactly_when_some_assignment_makes_them() => Cases.Check(RandomClauses.NearThreshold(14), 51, Formulas, both =>
     {
         var solver = Solver(both.Variables, both.Clauses);
         Assert.Equal(RandomClauses.IsSatisfiable(both.Variables, both.Clauses), solver.Solve());
@@ -41,7 +41,7 @@ public class SolverTests
     }, RandomClauses.Words);
 
     [Fact]
-    public void Clauses_added_one_by_one_are_taken_into_account_at_once() => Cases.Check(RandomClauses.NearThreshold, 54, Formulas / 5, both =>
+    public void Clauses_added_one_by_one_are_taken_into_account_at_once() => Cases.Check(RandomClauses.NearThreshold(8), 54, Formulas / 5, both =>
     {
         var solver = Solver(both.Variables, []);
         for (var count = 1; count <= both.Clauses.Length; count++)
