@@ -6,8 +6,23 @@ using Configurator.Core.Logic.Formulas;
 namespace Configurator.Benchmarks;
 
 /// <summary>Reads the open DIMACS CNF format, plain or compressed with gzip.</summary>
-internal static class Dimacs
+/// <remarks>
+/// Source: DIMACS, Satisfiability suggested format, 1993. The number of clauses announced is not held against the file, and
+/// the last clause may lack its zero: both are common.
+/// </remarks>
+internal sealed class Dimacs
 {
+    private const int VariablesMax = 10_000_000;
+
+    private readonly ImmutableArray<Clause>.Builder _clauses = ImmutableArray.CreateBuilder<Clause>();
+    private readonly List<Literal> _open = [];
+    private int? _variables;
+    private int _line;
+
+    private Dimacs()
+    {
+    }
+
     /// <exception cref="FormatException">The text is not DIMACS CNF.</exception>
     public static Formula Read(string path)
     {
@@ -17,50 +32,79 @@ internal static class Dimacs
         return Read(text);
     }
 
+    /// <exception cref="FormatException">The text is not DIMACS CNF.</exception>
     public static Formula Read(TextReader text)
     {
-        var variables = -1;
-        var clauses = ImmutableArray.CreateBuilder<Clause>();
-        var literals = new List<Literal>();
-        while (text.ReadLine() is { } line)
+        var reader = new Dimacs();
+        while (text.ReadLine() is { } line && !line.StartsWith('%'))
         {
-            if (line.StartsWith('c') || line.Length == 0)
-            {
-                continue;
-            }
-
-            if (line.StartsWith('p'))
-            {
-                variables = int.Parse(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[2], CultureInfo.InvariantCulture);
-            }
-            else if (line.StartsWith('%'))
-            {
-                break;
-            }
-            else
-            {
-                ReadLiterals(line, literals, clauses);
-            }
+            reader._line++;
+            reader.ReadLine(line.AsSpan().Trim());
         }
 
-        return variables < 0 ? throw new FormatException("there is no line `p cnf VARIABLES CLAUSES`")
-            : new([.. Enumerable.Repeat(2, variables)], clauses.ToImmutable());
+        return reader.Finish();
     }
 
-    private static void ReadLiterals(string line, List<Literal> literals, ImmutableArray<Clause>.Builder clauses)
+    private void ReadLine(ReadOnlySpan<char> line)
     {
-        foreach (var word in line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
+        if (line.StartsWith("p"))
         {
-            var number = int.Parse(word, CultureInfo.InvariantCulture);
-            if (number == 0)
+            _variables = _variables is null ? ReadHeader(line) : throw Wrong("there is a second line `p cnf`");
+        }
+        else if (!line.IsEmpty && !line.StartsWith("c"))
+        {
+            ReadLiterals(line);
+        }
+    }
+
+    private int ReadHeader(ReadOnlySpan<char> line) =>
+        line.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries) is ["p", "cnf", var variables, _]
+            && int.TryParse(variables, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= VariablesMax
+            ? count
+            : throw Wrong(FormattableString.Invariant($"not `p cnf VARIABLES CLAUSES` with at most {VariablesMax} variables"));
+
+    private void ReadLiterals(ReadOnlySpan<char> line)
+    {
+        var most = _variables ?? throw Wrong("a clause stands before the line `p cnf VARIABLES CLAUSES`");
+        foreach (var range in line.SplitAny(' ', '\t'))
+        {
+            if (line[range] is { IsEmpty: false } word)
             {
-                clauses.Add(new([.. literals], clauses.Count));
-                literals.Clear();
-            }
-            else
-            {
-                literals.Add(number > 0 ? Literal.True(number - 1) : Literal.False(-number - 1));
+                Take(int.TryParse(word, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+                    && number >= -most && number <= most
+                    ? number
+                    : throw Wrong(FormattableString.Invariant($"`{word.ToString()}` is not a number from {-most} to {most}")));
             }
         }
     }
+
+    private void Take(int number)
+    {
+        if (number != 0)
+        {
+            _open.Add(number > 0 ? Literal.True(number - 1) : Literal.False(-number - 1));
+        }
+        else
+        {
+            EndClause();
+        }
+    }
+
+    private void EndClause()
+    {
+        _clauses.Add(new([.. _open], _clauses.Count));
+        _open.Clear();
+    }
+
+    private Formula Finish()
+    {
+        if (_open.Count > 0)
+        {
+            EndClause();
+        }
+
+        return new([.. Enumerable.Repeat(2, _variables ?? throw Wrong("there is no line `p cnf VARIABLES CLAUSES`"))], _clauses.ToImmutable());
+    }
+
+    private FormatException Wrong(string what) => new(FormattableString.Invariant($"line {_line}: {what}"));
 }

@@ -95,6 +95,14 @@ public class BrokenRuleTests
         .Changing(SmallCatalogue.Plain, "[film, cup-check]", "[film, [|heads|], cup-check]")
         .Says("CFG3006 `heads` can be ordered 2 times, not 1");
 
+    // By hand: two heads count two each, one agitator one: five.
+    [Fact]
+    public void A_limit_of_the_machine_is_exceeded() => Check.Small
+        .Machine("standard:", "limits:\n  - {limit: (|outputs|), title: Outputs, at-most: 4, counts: [{option: heads, each: 2}, {option: agitator}], because: The card has four}\nstandard:")
+        .Changing(SmallCatalogue.Plain, "[film, cup-check]", "[film, cup-check, [|heads|], (|agitator|)]")
+        .Changing(SmallCatalogue.Plain, "recipes:", "quantities: {heads: 2}\nrecipes:")
+        .Says("CFG3007 `outputs` allows at most 4 in all; this order counts 5\nnote: and this one\nnote: the rule stands here: The card has four");
+
     [Fact]
     public void All_broken_rules_are_reported_together() => Check.Small
         .Changing(Agitator, "offered-on", "requires: [(|heads|)]\noffered-on")
