@@ -7,8 +7,8 @@ namespace Configurator.Benchmarks;
 
 /// <summary>Reads the open DIMACS CNF format, plain or compressed with gzip.</summary>
 /// <remarks>
-/// Source: DIMACS, Satisfiability suggested format, 1993. The number of clauses announced is not held against the file, and
-/// the last clause may lack its zero: both are common.
+/// Source: DIMACS, Satisfiability suggested format, 1993. The number of clauses announced is not held against the file,
+/// and the last clause may lack its zero: both are common.
 /// </remarks>
 internal sealed class Dimacs
 {
@@ -19,15 +19,15 @@ internal sealed class Dimacs
     private int? _variables;
     private int _line;
 
-    private Dimacs()
-    {
-    }
+    private Dimacs() { }
 
     /// <exception cref="FormatException">The text is not DIMACS CNF.</exception>
     public static Formula Read(string path)
     {
         using var file = File.OpenRead(path);
-        using Stream bytes = path.EndsWith(".gz", StringComparison.Ordinal) ? new GZipStream(file, CompressionMode.Decompress) : file;
+        using Stream bytes = path.EndsWith(".gz", StringComparison.Ordinal)
+            ? new GZipStream(file, CompressionMode.Decompress)
+            : file;
         using var text = new StreamReader(bytes);
         return Read(text);
     }
@@ -59,9 +59,12 @@ internal sealed class Dimacs
 
     private int ReadHeader(ReadOnlySpan<char> line) =>
         line.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries) is ["p", "cnf", var variables, _]
-            && int.TryParse(variables, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= VariablesMax
+        && int.TryParse(variables, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+        && count <= VariablesMax
             ? count
-            : throw Wrong(FormattableString.Invariant($"not `p cnf VARIABLES CLAUSES` with at most {VariablesMax} variables"));
+            : throw Wrong(
+                FormattableString.Invariant($"not `p cnf VARIABLES CLAUSES` with at most {VariablesMax} variables")
+            );
 
     private void ReadLiterals(ReadOnlySpan<char> line)
     {
@@ -70,10 +73,15 @@ internal sealed class Dimacs
         {
             if (line[range] is { IsEmpty: false } word)
             {
-                Take(int.TryParse(word, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
-                    && number >= -most && number <= most
-                    ? number
-                    : throw Wrong(FormattableString.Invariant($"`{word.ToString()}` is not a number from {-most} to {most}")));
+                Take(
+                    int.TryParse(word, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+                    && number >= -most
+                    && number <= most
+                        ? number
+                        : throw Wrong(
+                            FormattableString.Invariant($"`{word.ToString()}` is not a number from {-most} to {most}")
+                        )
+                );
             }
         }
     }
@@ -103,7 +111,10 @@ internal sealed class Dimacs
             EndClause();
         }
 
-        return new([.. Enumerable.Repeat(2, _variables ?? throw Wrong("there is no line `p cnf VARIABLES CLAUSES`"))], _clauses.ToImmutable());
+        return new(
+            [.. Enumerable.Repeat(2, _variables ?? throw Wrong("there is no line `p cnf VARIABLES CLAUSES`"))],
+            _clauses.ToImmutable()
+        );
     }
 
     private FormatException Wrong(string what) => new(FormattableString.Invariant($"line {_line}: {what}"));

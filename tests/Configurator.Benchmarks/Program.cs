@@ -1,13 +1,30 @@
 using Configurator.Benchmarks;
 
-return args switch
+try
 {
-    ["count", var file] => CountCommand.Run(file, Console.Out),
-    _ => Usage(),
-};
+    return args switch
+    {
+        ["count", var file] => CountCommand.Run(file, Console.Out),
+        ["curve"] => CurveCommand.Run(Console.Out),
+        ["propagate", var file] => PropagateCommand.Run(file, Console.Out),
+        _ => Usage(),
+    };
+}
+catch (Exception problem)
+    when (problem is FormatException or IOException or UnauthorizedAccessException or InvalidDataException)
+{
+    Console.Error.WriteLine($"{args[1]}: {problem.Message}");
+    return 1;
+}
 
 static int Usage()
 {
-    Console.Error.WriteLine("count FILE   number of solutions of a DIMACS CNF file (.cnf or .cnf.gz)");
+    Console.Error.WriteLine(
+        $"""
+        count FILE                  number of solutions of a DIMACS CNF file (.cnf or .cnf.gz)
+        curve                       compiling and propagating synthetic catalogues of 300 to 3000 options
+        propagate FILE|{PropagateCommand.SyntheticWord}    one propagation against one reading of the diagram
+        """
+    );
     return 2;
 }

@@ -41,12 +41,15 @@ public sealed class OrderLogic
     internal static OrderLogic Of(Machine machine, CompileLimits limits) => new(machine, RuleModel.Of(machine), limits);
 
     /// <summary>How many configurations fit the order; null where it is not computed.</summary>
-    public BigInteger? Count(PartialOrder order) => _diagram is null ? null : Counting.Count(_diagram, Within(order));
+    public BigInteger? Count(PartialOrder order) =>
+        _diagram is null ? null
+        : Within(order) is { } within ? Counting.Count(_diagram, within)
+        : BigInteger.Zero;
 
     /// <summary>Can the order be completed to a configuration that keeps all rules?</summary>
     public bool IsPossible(PartialOrder order) =>
         _diagram is not null
-            ? Reaching.IsSatisfiable(_diagram, Within(order))
+            ? Within(order) is { } within && Reaching.IsSatisfiable(_diagram, within)
             : Search.Solver.Solve([.. Search.AllRules, .. SwitchesFor(order)]);
 
     /// <summary>What is left of every option. Whatever a state shows as possible can be completed.</summary>
@@ -57,7 +60,9 @@ public sealed class OrderLogic
             return new StatesBySearch(Search).Of(SwitchesFor(order));
         }
 
-        var possible = Reaching.Possible(_diagram, Within(order));
+        var possible = Within(order) is { } within
+            ? Reaching.Possible(_diagram, within)
+            : new ulong[_diagram.Sizes.Length];
         return _compiled.Variables.ToImmutableSortedDictionary(
             option => option.Key,
             option => new OptionState(Numbers(option.Value, possible[option.Value.Variable]))
@@ -85,16 +90,20 @@ public sealed class OrderLogic
     public ImmutableArray<Repair> Nearest(PartialOrder order, bool isComplete) =>
         new NearestOrders(this, order, isComplete).Find();
 
-    private ulong[] Within(PartialOrder order)
+    /// <summary>The values left to each variable; null where an option is wanted that is not offered.</summary>
+    private ulong[]? Within(PartialOrder order)
     {
         ulong[] within = [.. _compiled.Formula.Sizes.Select(Formula.DomainOf)];
         foreach (var (option, range) in order.Picks)
         {
-            // An option that is not offered can only be left out.
-            var literal = _compiled.Variables.TryGetValue(option, out var variable)
-                ? variable.Literal(range.Contains)
-                : new(0, range.Contains(0) ? ulong.MaxValue : 0);
-            within[literal.Variable] &= literal.Values;
+            if (_compiled.Variables.TryGetValue(option, out var variable))
+            {
+                within[variable.Variable] &= variable.Literal(range.Contains).Values;
+            }
+            else if (!range.Contains(0))
+            {
+                return null;
+            }
         }
 
         return within;
@@ -103,11 +112,9 @@ public sealed class OrderLogic
     private List<int> SwitchesFor(PartialOrder order) =>
         [
             .. order.Picks.Select(pick =>
-                Search.NewSwitch(
-                    Search.Options.Variables.TryGetValue(pick.Key, out var variable)
-                        ? variable.Literal(pick.Value.Contains)
-                        : new(0, pick.Value.Contains(0) ? Search.Options.Formula.Domain(0) : 0)
-                )
+                Search.Options.Variables.TryGetValue(pick.Key, out var variable)
+                    ? Search.NewSwitch(variable.Literal(pick.Value.Contains))
+                    : Search.NewSwitch(isPossible: pick.Value.Contains(0))
             ),
         ];
 

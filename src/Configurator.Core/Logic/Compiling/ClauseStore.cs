@@ -7,7 +7,7 @@ namespace Configurator.Core.Logic.Compiling;
 /// Clauses in flat arrays with two watched literals each, domains of the variables, and the trail by which every change
 /// can be taken back. A literal is false when the variable's domain shares no value with it, true when it has no other.
 /// </summary>
-internal sealed class ClauseStore
+internal sealed partial class ClauseStore
 {
     private readonly int[] _start;
     private readonly int[] _clauseOf;
@@ -26,8 +26,10 @@ internal sealed class ClauseStore
     {
         _domain = domains;
         _isBinary = [.. domains.Select(domain => domain == 0b11)];
-        (_start, _variable, _values) = Flatten(clauses);
-        _clauseOf = [.. clauses.SelectMany((clause, i) => Enumerable.Repeat(i, clause.Length))];
+        var places = clauses.Sum(clause => clause.Length);
+        _start = new int[clauses.Count + 1];
+        (_clauseOf, _variable, _values) = (new int[places], new int[places], new ulong[places]);
+        Flatten(clauses);
         _occurrences = Occurrences(domains.Length);
         _watching = [.. domains.Select(_ => new IntList())];
         _watchA = new int[ClauseCount];
@@ -110,122 +112,31 @@ internal sealed class ClauseStore
         }
     }
 
+    /// <summary>Adds the value of each variable that a change which can still be undone has fixed.</summary>
+    public void AddFixed(ulong[] values)
+    {
+        foreach (var (variable, _) in _trail)
+        {
+            values[variable] |= IsFixed(variable) ? _domain[variable] : 0;
+        }
+    }
+
     /// <summary>Makes all changes so far final.</summary>
     public void Keep() => _trail.Clear();
 
-    private bool Watch(int clause)
+    private void Flatten(List<Literal[]> clauses)
     {
-        int from = _start[clause],
-            to = _start[clause + 1];
-        _watchA[clause] = from;
-        _watchB[clause] = to - 1;
-        if (to - from < 2)
+        var place = 0;
+        for (var clause = 0; clause < clauses.Count; clause++)
         {
-            return to > from && Restrict(_variable[from], _values[from]);
-        }
-
-        _watching[_variable[from]].Add(clause);
-        _watching[_variable[to - 1]].Add(clause);
-        return true;
-    }
-
-    private bool Restrict(int variable, ulong values)
-    {
-        var before = _domain[variable];
-        var after = before & values;
-        if (after == before)
-        {
-            return true;
-        }
-
-        _trail.Push((variable, before));
-        _domain[variable] = after;
-        _changed.Enqueue(variable);
-        return after != 0;
-    }
-
-    private bool Propagate()
-    {
-        while (_changed.TryDequeue(out var variable))
-        {
-            if (!Visit(variable))
+            foreach (var literal in clauses[clause])
             {
-                _changed.Clear();
-                return false;
+                (_clauseOf[place], _variable[place], _values[place]) = (clause, literal.Variable, literal.Values);
+                place++;
             }
+
+            _start[clause + 1] = place;
         }
-
-        return true;
-    }
-
-    private bool Visit(int variable)
-    {
-        var list = _watching[variable];
-        var kept = 0;
-        var holds = true;
-        for (var i = 0; i < list.Count; i++)
-        {
-            var clause = list[i];
-            var moved = holds && MovesOrHolds(clause, variable, out holds);
-            if (!moved)
-            {
-                list[kept++] = clause;
-            }
-        }
-
-        list.Truncate(kept);
-        return holds;
-    }
-
-    /// <summary>True where the clause is now watched elsewhere; <paramref name="holds"/> is false on a
-    /// contradiction.</summary>
-    private bool MovesOrHolds(int clause, int variable, out bool holds)
-    {
-        Work++;
-        holds = true;
-        var isA = _variable[_watchA[clause]] == variable;
-        var here = isA ? _watchA[clause] : _watchB[clause];
-        var other = isA ? _watchB[clause] : _watchA[clause];
-        if ((_domain[variable] & _values[here]) != 0 || (_domain[_variable[other]] & ~_values[other]) == 0)
-        {
-            return false;
-        }
-
-        if (Replacement(clause, here, other) is var next and >= 0)
-        {
-            (isA ? ref _watchA[clause] : ref _watchB[clause]) = next;
-            _watching[_variable[next]].Add(clause);
-            return true;
-        }
-
-        holds = Restrict(_variable[other], _values[other]);
-        return false;
-    }
-
-    private int Replacement(int clause, int here, int other)
-    {
-        for (var i = _start[clause]; i < _start[clause + 1]; i++)
-        {
-            Work++;
-            if (i != here && i != other && (_domain[_variable[i]] & _values[i]) != 0)
-            {
-                return i;
-            }
-        }
-
-        return -1;
-    }
-
-    private static (int[] Start, int[] Variable, ulong[] Values) Flatten(List<Literal[]> clauses)
-    {
-        var start = new int[clauses.Count + 1];
-        for (var i = 0; i < clauses.Count; i++)
-        {
-            start[i + 1] = start[i] + clauses[i].Length;
-        }
-
-        var all = clauses.SelectMany(clause => clause);
-        return (start, [.. all.Select(literal => literal.Variable)], [.. all.Select(literal => literal.Values)]);
     }
 
     private int[][] Occurrences(int variables)

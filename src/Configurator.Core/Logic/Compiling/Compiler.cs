@@ -18,6 +18,9 @@ internal sealed record CompileLimits(int Nodes, int Edges, long Work)
 /// </summary>
 internal sealed class Compiler
 {
+    /// <summary>So many variables are decided one after the other on any stack.</summary>
+    private const int ShallowMax = 200;
+
     private readonly ClauseStore _store;
     private readonly int[] _rank;
     private readonly CompileLimits _limits;
@@ -42,44 +45,40 @@ internal sealed class Compiler
     )
     {
         var compiler = new Compiler(store, rank, builder, limits);
+        int[] all = [.. variables];
+        return all.Length <= ShallowMax ? compiler.Whole(all) : OnDeepStack(() => compiler.Whole(all));
+    }
+
+    /// <summary>Recursion goes as deep as decisions follow each other, perhaps more than a usual stack holds.</summary>
+    private static int? OnDeepStack(Func<int?> compile)
+    {
+        const int StackBytes = 1 << 30;
         int? root = null;
-        OnDeepStack(() => root = compiler.Conjunction([.. variables], []));
+        var thread = new Thread(() => root = compile(), StackBytes);
+        thread.Start();
+        thread.Join();
         return root;
     }
 
-    /// <summary>Recursion goes as deep as decisions follow each other, which is more than a usual stack
-    /// holds.</summary>
-    private static void OnDeepStack(Action action)
+    private int? Whole(int[] variables)
     {
-        const int StackBytes = 1 << 30;
-        var thread = new Thread(
-            () =>
-            {
-                try
-                {
-                    action();
-                }
-                catch (BeyondLimitsException)
-                {
-                    // The result stays null.
-                }
-            },
-            StackBytes
-        );
-        thread.Start();
-        thread.Join();
+        try
+        {
+            return Conjunction(new(variables, [.. Enumerable.Range(0, _store.ClauseCount)]));
+        }
+        catch (BeyondLimitsException)
+        {
+            return null;
+        }
     }
 
-    /// <summary>All of the variables under the present domains: leaves for those that no clause binds, a node a
+    /// <summary>All that is left under the present domains: leaves for variables that no clause binds, a node a
     /// component.</summary>
-    private int Conjunction(int[] variables, List<int> children)
+    private int Conjunction(Component left)
     {
-        foreach (
-            var component in _finder.Split(
-                variables,
-                variable => children.Add(_builder.Leaf(variable, _store.Domain(variable)))
-            )
-        )
+        var children = new List<int>();
+        void Leaf(int variable) => children.Add(_builder.Leaf(variable, _store.Domain(variable)));
+        foreach (var component in _finder.Split(left, Leaf))
         {
             var node = Node(component);
             if (node == DiagramBuilder.None)
@@ -119,8 +118,7 @@ internal sealed class Compiler
         {
             var trail = _store.TrailLength;
             if (
-                _store.Assume(new(variable, values))
-                && Conjunction(component.Variables, []) is var branch and not DiagramBuilder.None
+                _store.Assume(new(variable, values)) && Conjunction(component) is var branch and not DiagramBuilder.None
             )
             {
                 branches.Add(branch);

@@ -10,9 +10,9 @@ internal enum NodeKind : byte
 }
 
 /// <summary>
-/// All assignments that satisfy a formula, as a decision-DNNF in flat arrays: children stand before their parents, the
-/// children of <see cref="NodeKind.All"/> share no variable, those of <see cref="NodeKind.One"/> exclude each other and
-/// have the same variables. Every question is then one pass over the arrays.
+/// All assignments that satisfy a formula, as a decision-DNNF in flat arrays: leaves stand first and children before
+/// their parents, the children of <see cref="NodeKind.All"/> share no variable, those of <see cref="NodeKind.One"/>
+/// exclude each other and have the same variables. Every question is then one pass over the arrays.
 /// </summary>
 /// <param name="Sizes">Number of values of each variable.</param>
 /// <param name="First">Where a node's children start; one entry more than there are nodes.</param>
@@ -28,6 +28,8 @@ internal sealed record Diagram(
 )
 {
     public int NodeCount => Kinds.Length;
+
+    public int LeafCount { get; } = Kinds.Count(kind => kind == NodeKind.Leaf);
 
     public int EdgeCount => Children.Length;
 

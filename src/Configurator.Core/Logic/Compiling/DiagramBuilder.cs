@@ -38,16 +38,21 @@ internal sealed class DiagramBuilder
             _ => Add(NodeKind.One, children, 0, 0),
         };
 
-    /// <summary>What the root needs and nothing else, children before parents.</summary>
+    /// <summary>What the root needs and nothing else: leaves first, children before parents.</summary>
     public Diagram Finish(int root, int[] sizes)
     {
-        var number = Reached(root);
-        var kept = Enumerable.Range(0, NodeCount).Where(node => number[node] >= 0).ToArray();
+        var kept = InOrder(root);
+        var number = new int[NodeCount];
         var first = new int[kept.Length + 1];
-        var children = new List<int>();
+        var children = new List<int>(EdgeCount);
         for (var i = 0; i < kept.Length; i++)
         {
-            children.AddRange(ChildrenOf(kept[i]).Select(child => number[child]));
+            number[kept[i]] = i;
+            for (var edge = _first[kept[i]]; edge < _first[kept[i] + 1]; edge++)
+            {
+                children.Add(number[_children[edge]]);
+            }
+
             first[i + 1] = children.Count;
         }
 
@@ -61,6 +66,33 @@ internal sealed class DiagramBuilder
         );
     }
 
+    /// <summary>
+    /// The nodes under the root by their height, and nodes alike beside each other: so the processor mostly guesses
+    /// right what comes next in a pass.
+    /// </summary>
+    private int[] InOrder(int root)
+    {
+        var isKept = Below(root);
+        var height = new int[NodeCount];
+        for (var node = 0; node <= root; node++)
+        {
+            for (var edge = _first[node]; edge < _first[node + 1]; edge++)
+            {
+                height[node] = Math.Max(height[node], height[_children[edge]] + 1);
+            }
+        }
+
+        return
+        [
+            .. Enumerable
+                .Range(0, root + 1)
+                .Where(node => isKept[node])
+                .OrderBy(node => height[node])
+                .ThenBy(node => _kinds[node])
+                .ThenBy(node => _first[node + 1] - _first[node]),
+        ];
+    }
+
     private int Add(NodeKind kind, List<int> children, int variable, ulong values)
     {
         _kinds.Add(kind);
@@ -71,31 +103,19 @@ internal sealed class DiagramBuilder
         return _kinds.Count - 1;
     }
 
-    private IEnumerable<int> ChildrenOf(int node) => _children.Skip(_first[node]).Take(_first[node + 1] - _first[node]);
-
-    /// <summary>New numbers of the nodes below the root, in their old order; -1 for all others.</summary>
-    private int[] Reached(int root)
+    /// <summary>The root and everything under it.</summary>
+    private bool[] Below(int root)
     {
-        var number = new int[NodeCount];
-        Array.Fill(number, -1);
-        if (root >= 0)
+        var isBelow = new bool[NodeCount];
+        isBelow[root] = true;
+        for (var node = root; node >= 0; node--)
         {
-            number[root] = 0;
-            for (var node = root; node >= 0; node--)
+            for (var edge = _first[node]; isBelow[node] && edge < _first[node + 1]; edge++)
             {
-                for (var i = _first[node]; number[node] >= 0 && i < _first[node + 1]; i++)
-                {
-                    number[_children[i]] = 0;
-                }
+                isBelow[_children[edge]] = true;
             }
         }
 
-        var next = 0;
-        for (var node = 0; node < number.Length; node++)
-        {
-            number[node] = number[node] < 0 ? -1 : next++;
-        }
-
-        return number;
+        return isBelow;
     }
 }

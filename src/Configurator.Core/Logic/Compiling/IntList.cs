@@ -7,6 +7,9 @@ internal sealed class IntList
 
     public int Count { get; private set; }
 
+    /// <summary>Those in it now; good until the next one is added.</summary>
+    public ReadOnlySpan<int> Items => _items.AsSpan(0, Count);
+
     public int this[int index]
     {
         get => _items[index];

@@ -3,84 +3,96 @@ namespace Configurator.Core.Logic.Compiling;
 /// <summary>Which values each variable can still take in some satisfying assignment.</summary>
 internal static class Reaching
 {
-    /// <summary>The possible values of each variable; 0 everywhere where nothing satisfies. One pass up, one
-    /// down.</summary>
+    // What is known of a node: nothing satisfies it, something does, or something that satisfies the root does.
+    private const byte Unsatisfiable = 0;
+    private const byte Satisfiable = 1;
+    private const byte Reached = 2;
+
+    /// <summary>The possible values of each variable; all 0 where nothing satisfies. One pass up, one down.</summary>
     /// <param name="within">Values allowed to each variable.</param>
     public static ulong[] Possible(Diagram diagram, ulong[] within)
     {
         var possible = new ulong[diagram.Sizes.Length];
-        if (diagram.IsEmpty)
+        if (diagram.IsEmpty || Upward(diagram, within) is not { } state || state[^1] == Unsatisfiable)
         {
             return possible;
         }
 
-        var satisfiable = Satisfiable(diagram, within);
-        var reached = new bool[diagram.NodeCount];
-        reached[^1] = satisfiable[^1];
-        for (var node = diagram.Root; node >= 0; node--)
+        Downward(diagram, state);
+        for (var leaf = 0; leaf < diagram.LeafCount; leaf++)
         {
-            if (!reached[node])
-            {
-                continue;
-            }
-
-            if (diagram.Kinds[node] == NodeKind.Leaf)
-            {
-                possible[diagram.Variable[node]] |= diagram.Values[node] & within[diagram.Variable[node]];
-            }
-
-            foreach (var child in diagram.ChildrenOf(node))
-            {
-                reached[child] |= satisfiable[child];
-            }
+            var variable = diagram.Variable[leaf];
+            possible[variable] |= state[leaf] == Reached ? diagram.Values[leaf] & within[variable] : 0;
         }
 
         return possible;
     }
 
     public static bool IsSatisfiable(Diagram diagram, ulong[] within) =>
-        !diagram.IsEmpty && Satisfiable(diagram, within)[^1];
+        !diagram.IsEmpty && Upward(diagram, within)[^1] == Satisfiable;
 
-    private static bool[] Satisfiable(Diagram diagram, ulong[] within)
+    private static byte[] Upward(Diagram diagram, ulong[] within)
     {
-        var satisfiable = new bool[diagram.NodeCount];
-        for (var node = 0; node < satisfiable.Length; node++)
+        var state = new byte[diagram.NodeCount];
+        for (var leaf = 0; leaf < diagram.LeafCount; leaf++)
         {
-            satisfiable[node] = diagram.Kinds[node] switch
-            {
-                NodeKind.Leaf => (diagram.Values[node] & within[diagram.Variable[node]]) != 0,
-                NodeKind.All => All(diagram.ChildrenOf(node), satisfiable),
-                _ => Any(diagram.ChildrenOf(node), satisfiable),
-            };
+            state[leaf] = (diagram.Values[leaf] & within[diagram.Variable[leaf]]) != 0 ? Satisfiable : Unsatisfiable;
         }
 
-        return satisfiable;
+        for (var node = diagram.LeafCount; node < state.Length; node++)
+        {
+            var children = diagram.ChildrenOf(node);
+            state[node] = diagram.Kinds[node] == NodeKind.All ? All(children, state) : Any(children, state);
+        }
+
+        return state;
     }
 
-    private static bool All(ReadOnlySpan<int> children, bool[] satisfiable)
+    private static byte All(ReadOnlySpan<int> children, byte[] state)
     {
         foreach (var child in children)
         {
-            if (!satisfiable[child])
+            if (state[child] == Unsatisfiable)
             {
-                return false;
+                return Unsatisfiable;
             }
         }
 
-        return true;
+        return Satisfiable;
     }
 
-    private static bool Any(ReadOnlySpan<int> children, bool[] satisfiable)
+    private static byte Any(ReadOnlySpan<int> children, byte[] state)
     {
         foreach (var child in children)
         {
-            if (satisfiable[child])
+            if (state[child] != Unsatisfiable)
             {
-                return true;
+                return Satisfiable;
             }
         }
 
-        return false;
+        return Unsatisfiable;
+    }
+
+    /// <summary>Whatever is satisfiable below a node that is reached is reached.</summary>
+    private static void Downward(Diagram diagram, byte[] state)
+    {
+        state[^1] = Reached;
+        for (var node = diagram.Root; node >= diagram.LeafCount; node--)
+        {
+            if (state[node] != Reached)
+            {
+                continue;
+            }
+
+            foreach (var child in diagram.ChildrenOf(node))
+            {
+                if (state[child] != Unsatisfiable)
+                {
+                    state[child] = Reached;
+                }
+            }
+        }
     }
 
     /// <summary>Variables with two values that are always true, and those that never are.</summary>

@@ -19,15 +19,17 @@ internal sealed class Simplifier
 
     private readonly ulong[] _domains;
     private readonly Dictionary<int, Twin> _twins = [];
+    private readonly bool[] _isTwin;
     private List<Literal[]> _clauses;
 
     private Simplifier(Formula formula)
     {
         _domains = [.. Enumerable.Range(0, formula.Sizes.Length).Select(formula.Domain)];
+        _isTwin = new bool[_domains.Length];
         _clauses = [.. formula.Clauses.Select(clause => clause.Literals.ToArray())];
     }
 
-    private Simplified Result => new(_domains, _clauses, _twins);
+    private Simplified Result => new(_domains, ImpliedClauses.LeftOutOf(_clauses), _twins);
 
     /// <summary>Null where the clauses cannot all hold.</summary>
     public static Simplified? Simplify(Formula formula)
@@ -62,24 +64,36 @@ internal sealed class Simplifier
             return false;
         }
 
+        var hasChanged = false;
         for (var variable = 0; variable < _domains.Length; variable++)
         {
+            hasChanged |= _domains[variable] != store.Domain(variable);
             _domains[variable] = store.Domain(variable);
         }
 
-        return Rewrite();
+        return !hasChanged || Rewrite();
     }
 
-    /// <summary>A value that leads to a contradiction is struck out.</summary>
+    /// <summary>
+    /// A value that leads to a contradiction is struck out. One that followed from another value, which did not, need
+    /// not be tried; so variables are tried in descending order, as what depends on others is mostly defined later.
+    /// </summary>
     private static bool Probe(ClauseStore store)
     {
         store.Keep();
-        for (var variable = 0; variable < store.VariableCount; variable++)
+        var followed = new ulong[store.VariableCount];
+        for (var variable = store.VariableCount - 1; variable >= 0; variable--)
         {
-            for (var left = store.Domain(variable); left != 0 && !store.IsFixed(variable); left &= left - 1)
+            var left = store.Domain(variable) & ~followed[variable];
+            for (; left != 0 && !store.IsFixed(variable); left &= left - 1)
             {
                 var value = left & (~left + 1);
                 var fits = store.Assume(new(variable, value));
+                if (fits)
+                {
+                    store.AddFixed(followed);
+                }
+
                 store.Undo(0);
                 if (!fits && !store.Assume(new(variable, ~value)))
                 {
@@ -93,12 +107,11 @@ internal sealed class Simplifier
         return true;
     }
 
-    /// <summary>Twins replaced, false literals and true clauses dropped, each clause once, none that a shorter one
-    /// implies.</summary>
+    /// <summary>Twins replaced, false literals and true clauses dropped, each clause once.</summary>
     private bool Rewrite()
     {
         var rewritten = new List<Literal[]>(_clauses.Count);
-        var seen = new HashSet<ClauseText>();
+        var seen = new HashSet<ClauseText>(_clauses.Count);
         foreach (var clause in _clauses)
         {
             if (Rewrite(clause) is not { } literals)
@@ -117,14 +130,14 @@ internal sealed class Simplifier
             }
         }
 
-        _clauses = WithoutImplied(rewritten);
+        _clauses = rewritten;
         return true;
     }
 
     /// <summary>Null where the clause always holds; the clause itself where nothing of it has changed.</summary>
     private Literal[]? Rewrite(Literal[] clause)
     {
-        var literals = Array.TrueForAll(clause, IsSettled) && IsSorted(clause) ? clause : Sorted(clause);
+        var literals = IsSettled(clause) ? clause : Settled(clause);
         foreach (var literal in literals)
         {
             if (literal.Values == _domains[literal.Variable])
@@ -136,71 +149,55 @@ internal sealed class Simplifier
         return literals;
     }
 
-    private bool IsSettled(Literal literal) =>
-        literal.Values != 0
-        && (literal.Values & ~_domains[literal.Variable]) == 0
-        && !_twins.ContainsKey(literal.Variable);
-
-    private static bool IsSorted(Literal[] clause)
+    private bool IsSettled(Literal[] clause)
     {
-        for (var i = 1; i < clause.Length; i++)
+        var before = -1;
+        foreach (var literal in clause)
         {
-            if (clause[i - 1].Variable >= clause[i].Variable)
+            if (literal.Variable <= before || literal != Resolve(literal) || literal.Values == 0)
             {
                 return false;
             }
+
+            before = literal.Variable;
         }
 
         return true;
     }
 
     /// <summary>In order of variables, each once, without values that are gone.</summary>
-    private Literal[] Sorted(Literal[] clause)
+    private Literal[] Settled(Literal[] clause)
     {
-        var byVariable = new SortedDictionary<int, ulong>();
-        foreach (var literal in clause)
+        var literals = Array.ConvertAll(clause, Resolve);
+        Array.Sort(literals, static (left, right) => left.Variable.CompareTo(right.Variable));
+        var kept = 0;
+        foreach (var literal in literals)
         {
-            var (variable, values) = Resolve(literal);
-            byVariable[variable] = byVariable.GetValueOrDefault(variable) | (values & _domains[variable]);
+            if (kept > 0 && literals[kept - 1].Variable == literal.Variable)
+            {
+                literals[kept - 1] = new(literal.Variable, literals[kept - 1].Values | literal.Values);
+            }
+            else if (literal.Values != 0)
+            {
+                literals[kept++] = literal;
+            }
         }
 
-        return [.. byVariable.Where(entry => entry.Value != 0).Select(entry => new Literal(entry.Key, entry.Value))];
+        return literals[..kept];
     }
 
-    private (int Variable, ulong Values) Resolve(Literal literal)
+    /// <summary>The same said of the variable that this one is a twin of, within the values left.</summary>
+    private Literal Resolve(Literal literal)
     {
         var (variable, values) = literal;
-        while (_twins.TryGetValue(variable, out var twin))
+        while (_isTwin[variable])
         {
+            var twin = _twins[variable];
             variable = twin.Of;
             values = twin.IsOpposite ? ((values & 1) << 1) | ((values >> 1) & 1) : values;
         }
 
-        return (variable, values);
-    }
-
-    /// <summary>Drops long clauses of which two literals are a clause by themselves.</summary>
-    private static List<Literal[]> WithoutImplied(List<Literal[]> clauses)
-    {
-        const int LengthMax = 40;
-        var pairs = clauses.Where(clause => clause.Length == 2).Select(clause => (clause[0], clause[1])).ToHashSet();
-        return [.. clauses.Where(clause => clause.Length is <= 2 or > LengthMax || !HasPair(clause, pairs))];
-    }
-
-    private static bool HasPair(Literal[] clause, HashSet<(Literal, Literal)> pairs)
-    {
-        for (var i = 0; i < clause.Length; i++)
-        {
-            for (var j = i + 1; j < clause.Length; j++)
-            {
-                if (pairs.Contains((clause[i], clause[j])))
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
+        return new(variable, values & _domains[variable]);
     }
 
     /// <summary>Finds twins among binary variables by the implications of two-literal clauses; true if there were
@@ -211,29 +208,9 @@ internal sealed class Simplifier
         foreach (var (variable, twin) in found)
         {
             _twins.Add(variable, twin);
+            _isTwin[variable] = true;
         }
 
         return found.Count > 0;
-    }
-
-    /// <summary>A clause as a value.</summary>
-    private readonly struct ClauseText(Literal[] literals) : IEquatable<ClauseText>
-    {
-        private readonly Literal[] _literals = literals;
-
-        public bool Equals(ClauseText other) => _literals.AsSpan().SequenceEqual(other._literals);
-
-        public override bool Equals(object? obj) => obj is ClauseText other && Equals(other);
-
-        public override int GetHashCode()
-        {
-            var hash = 17UL;
-            foreach (var literal in _literals)
-            {
-                hash = unchecked((hash ^ literal.Values ^ ((ulong)literal.Variable << 20)) * 0x9E3779B97F4A7C15UL);
-            }
-
-            return (int)(hash >> 33);
-        }
     }
 }

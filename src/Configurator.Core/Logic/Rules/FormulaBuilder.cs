@@ -81,6 +81,13 @@ internal sealed class FormulaBuilder
 
     private int NewVariable(int size)
     {
+        if (size > Formula.ValuesMax)
+        {
+            throw new InvalidOperationException(
+                FormattableString.Invariant($"{size} values are too many for a variable")
+            );
+        }
+
         _sizes.Add(size);
         return _sizes.Count - 1;
     }
@@ -196,10 +203,12 @@ internal sealed class FormulaBuilder
             return ClauseList.Or(lists);
         }
 
+        // The longest part can stay as it is: with single literals in place of all others it does not grow.
+        var longest = lists.IndexOf(lists.MaxBy(list => list.Clauses.Length)!);
         return ClauseList.Or([
             .. parts.Select(
                 (part, i) =>
-                    lists[i].Clauses.Length <= 1
+                    i == longest || lists[i].Clauses.Length <= 1
                         ? lists[i]
                         : ClauseList.Of(Define(lists[i], Clauses(part, !isPositive)))
             ),

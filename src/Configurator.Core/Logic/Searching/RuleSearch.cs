@@ -42,6 +42,18 @@ internal sealed class RuleSearch
         return Positive(variable);
     }
 
+    /// <summary>A new switch that stands for nothing, or for what can never be.</summary>
+    public int NewSwitch(bool isPossible)
+    {
+        var variable = Solver.NewVariable();
+        if (!isPossible)
+        {
+            Solver.Add(Negative(variable));
+        }
+
+        return Positive(variable);
+    }
+
     /// <summary>Solver literals of which at least one is true exactly when the literal holds.</summary>
     public IEnumerable<int> Any(Literal literal)
     {

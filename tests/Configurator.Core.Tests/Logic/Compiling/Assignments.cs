@@ -24,12 +24,14 @@ internal static class Assignments
         }
     }
 
-    public static IEnumerable<int[]> Satisfying(Formula formula) => All(formula.Sizes).Where(values => Holds(formula, values));
+    public static IEnumerable<int[]> Satisfying(Formula formula) =>
+        All(formula.Sizes).Where(values => Holds(formula, values));
 
     public static bool Holds(Formula formula, int[] values) =>
         formula.Clauses.All(clause => clause.Literals.Any(literal => Has(literal.Values, values[literal.Variable])));
 
-    public static bool IsWithin(int[] values, ulong[] within) => values.Select((value, i) => Has(within[i], value)).All(isIn => isIn);
+    public static bool IsWithin(int[] values, ulong[] within) =>
+        values.Select((value, i) => Has(within[i], value)).All(isIn => isIn);
 
     /// <summary>Which nodes of a diagram the assignment satisfies, told from what kinds of nodes mean.</summary>
     public static bool[] Satisfied(Diagram diagram, int[] values)

@@ -55,7 +55,10 @@ public class DimacsTests
         try
         {
             var path = Path.Combine(folder.FullName, name);
-            using (Stream file = File.Create(path), bytes = isCompressed ? new GZipStream(file, CompressionMode.Compress) : file)
+            using (
+                Stream file = File.Create(path),
+                    bytes = isCompressed ? new GZipStream(file, CompressionMode.Compress) : file
+            )
             {
                 bytes.Write(Encoding.UTF8.GetBytes("p cnf 2 1\n-1 2 0\n"));
             }
@@ -75,6 +78,11 @@ public class DimacsTests
         Assert.Equal(clauses, formula.Clauses.Select(Words));
     }
 
-    private static string Words(Clause clause) => string.Join(' ', clause.Literals.Select(literal =>
-        literal == Literal.True(literal.Variable) ? $"{literal.Variable + 1}" : $"{-literal.Variable - 1}"));
+    private static string Words(Clause clause) =>
+        string.Join(
+            ' ',
+            clause.Literals.Select(literal =>
+                literal == Literal.True(literal.Variable) ? $"{literal.Variable + 1}" : $"{-literal.Variable - 1}"
+            )
+        );
 }

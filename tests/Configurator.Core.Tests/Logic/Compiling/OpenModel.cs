@@ -9,7 +9,15 @@ namespace Configurator.Core.Tests.Logic.Compiling;
 /// <summary>A formula of <c>tests/Data/option-models</c> with what is published about it.</summary>
 /// <param name="Core">Number of variables true in every solution.</param>
 /// <param name="Dead">Number of variables true in none.</param>
-internal sealed record OpenModel(string File, int Variables, int Clauses, BigInteger Count, int Core, int Dead, string Sha256)
+internal sealed record OpenModel(
+    string File,
+    int Variables,
+    int Clauses,
+    BigInteger Count,
+    int Core,
+    int Dead,
+    string Sha256
+)
 {
     public static string Folder { get; } = System.IO.Path.Combine(Repository.Folder, "tests", "Data", "option-models");
 
@@ -25,7 +33,13 @@ internal sealed record OpenModel(string File, int Variables, int Clauses, BigInt
         string Cell(string head) => row[Array.IndexOf(heads, head)];
         int Number(string head) => int.Parse(Cell(head), CultureInfo.InvariantCulture);
         return new(
-            file, Number("variables"), Number("clauses"), BigInteger.Parse(Cell("count"), CultureInfo.InvariantCulture),
-            Number("core"), Number("dead"), Cell("sha256"));
+            file,
+            Number("variables"),
+            Number("clauses"),
+            BigInteger.Parse(Cell("count"), CultureInfo.InvariantCulture),
+            Number("core"),
+            Number("dead"),
+            Cell("sha256")
+        );
     }
 }

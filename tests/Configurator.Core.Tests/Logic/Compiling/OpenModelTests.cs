@@ -9,8 +9,15 @@ public class OpenModelTests
 {
     public static TheoryData<string> Small { get; } =
     [
-        "berkeleydb-c.cnf", "jhipster.cnf", "javagc.cnf", "toybox.cnf", "fiasco.cnf", "financial-services01.cnf",
-        "uclinux.cnf", "ecos-icse11.cnf", "busybox-1.18.0.cnf",
+        "berkeleydb-c.cnf",
+        "jhipster.cnf",
+        "javagc.cnf",
+        "toybox.cnf",
+        "fiasco.cnf",
+        "financial-services01.cnf",
+        "uclinux.cnf",
+        "ecos-icse11.cnf",
+        "busybox-1.18.0.cnf",
     ];
 
     public static TheoryData<string> Large { get; } = ["automotive01.cnf", "automotive02-v4.cnf.gz"];

@@ -22,14 +22,21 @@ internal static class RandomFormulas
         from formula in All
         from within in Gen.ULong.Array[formula.Sizes.Length]
         from isHeld in Gen.Frequency((1, true), (2, false)).Array[formula.Sizes.Length]
-        select (formula, within.Select((values, i) => isHeld[i] ? values & formula.Domain(i) : formula.Domain(i)).ToArray());
+        select (
+            formula,
+            within.Select((values, i) => isHeld[i] ? values & formula.Domain(i) : formula.Domain(i)).ToArray()
+        );
 
-    public static string Words(Formula formula) => string.Join(' ', formula.Sizes) + "\n  "
-        + string.Join("\n  ", formula.Clauses.Select(clause => string.Join(" or ", clause.Literals.Select(Words)))) + "\n";
+    public static string Words(Formula formula) =>
+        string.Join(' ', formula.Sizes)
+        + "\n  "
+        + string.Join("\n  ", formula.Clauses.Select(clause => string.Join(" or ", clause.Literals.Select(Words))))
+        + "\n";
 
-    /// <summary>Literals of 2 to 4 values, also of one variable twice, with no value at all or with every one.</summary>
+    /// <summary>Two to four literals, also of one variable twice, with no value at all or with every one.</summary>
     private static Gen<ImmutableArray<Literal>> Literals(ImmutableArray<int> sizes) =>
-        Gen.Frequency((1, Gen.Int[0, 1]), (20, Gen.Int[2, 4])).SelectMany(length => Literal(sizes).Array[length])
+        Gen.Frequency((1, Gen.Int[0, 1]), (20, Gen.Int[2, 4]))
+            .SelectMany(length => Literal(sizes).Array[length])
             .Select(literals => literals.ToImmutableArray());
 
     private static Gen<Literal> Literal(ImmutableArray<int> sizes) =>
@@ -43,5 +50,6 @@ internal static class RandomFormulas
         return [.. sizes.TakeWhile(size => (assignments *= size) <= AssignmentsMax)];
     }
 
-    private static string Words(Literal literal) => string.Create(CultureInfo.InvariantCulture, $"{literal.Variable}:{literal.Values:b}");
+    private static string Words(Literal literal) =>
+        string.Create(CultureInfo.InvariantCulture, $"{literal.Variable}:{literal.Values:b}");
 }

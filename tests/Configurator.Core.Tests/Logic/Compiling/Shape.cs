@@ -6,11 +6,16 @@ namespace Configurator.Core.Tests.Logic.Compiling;
 /// <summary>What must be true of the arrays of every diagram.</summary>
 internal static class Shape
 {
-    /// <summary>Children stand before parents; under All they share no variable, under One they have the same ones; the root has all.</summary>
+    /// <summary>
+    /// Leaves stand first and children before parents; children share no variable under All and have the same ones
+    /// under One; the root has all.
+    /// </summary>
     public static void IsSound(Diagram diagram)
     {
         Assert.Equal(diagram.NodeCount + 1, diagram.First.Length);
         Assert.Equal(diagram.EdgeCount, diagram.First[^1]);
+        Assert.All(diagram.Kinds[..diagram.LeafCount], kind => Assert.Equal(NodeKind.Leaf, kind));
+        Assert.All(diagram.Kinds[diagram.LeafCount..], kind => Assert.NotEqual(NodeKind.Leaf, kind));
         var variables = new BitArray[diagram.NodeCount];
         for (var node = 0; node < diagram.NodeCount; node++)
         {

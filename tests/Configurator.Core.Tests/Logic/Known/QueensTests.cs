@@ -9,17 +9,28 @@ namespace Configurator.Core.Tests.Logic.Known;
 public class QueensTests
 {
     /// <summary>Ways to place n queens. Source: OEIS A000170.</summary>
-    public static TheoryData<int, int> Placements { get; } = new() { { 4, 2 }, { 5, 10 }, { 6, 4 }, { 7, 40 } };
+    public static TheoryData<int, int> Placements { get; } =
+        new()
+        {
+            { 4, 2 },
+            { 5, 10 },
+            { 6, 4 },
+            { 7, 40 },
+        };
 
     [Theory]
     [MemberData(nameof(Placements))]
-    public void Queens_that_exclude_each_other_by_rules_of_two_have_their_known_number_of_placements(int size, int placements) =>
-        Assert.Equal(placements, OrderLogic.Of(ByRules(size)).Count(PartialOrder.Empty));
+    public void Queens_that_exclude_each_other_by_rules_of_two_have_their_known_number_of_placements(
+        int size,
+        int placements
+    ) => Assert.Equal(placements, OrderLogic.Of(ByRules(size)).Count(PartialOrder.Empty));
 
     [Theory]
     [MemberData(nameof(Placements))]
-    public void Queens_limited_to_one_a_column_and_diagonal_have_their_known_number_of_placements(int size, int placements) =>
-        Assert.Equal(placements, OrderLogic.Of(ByLimits(size)).Count(PartialOrder.Empty));
+    public void Queens_limited_to_one_a_column_and_diagonal_have_their_known_number_of_placements(
+        int size,
+        int placements
+    ) => Assert.Equal(placements, OrderLogic.Of(ByLimits(size)).Count(PartialOrder.Empty));
 
     // Source: the two placements of four queens, drawn by hand, leave both corners of the first row empty.
     [Fact]
@@ -33,24 +44,39 @@ public class QueensTests
     private static Machine ByRules(int size)
     {
         var squares = Squares(size);
-        var attacks = squares.SelectMany(one => squares
-            .Where(other => one.Row < other.Row && Lines(one).Any(line => Lines(other).Contains(line)))
-            .Select(other => Machines.Rule("attack", Machines.NotTogether(Square(one.Row, one.Column).Value, Square(other.Row, other.Column).Value))));
+        var attacks = squares.SelectMany(one =>
+            squares
+                .Where(other => one.Row < other.Row && Lines(one).Any(line => Lines(other).Contains(line)))
+                .Select(other =>
+                    Machines.Rule(
+                        "attack",
+                        Machines.NotTogether(Square(one.Row, one.Column).Value, Square(other.Row, other.Column).Value)
+                    )
+                )
+        );
         return Machines.Of(Options(size), Rows(size), attacks);
     }
 
-    private static Machine ByLimits(int size) => Machines.Of(Options(size), Rows(size), limits: Squares(size)
-        .SelectMany(square => Lines(square).Select(line => (Line: line, Square: Square(square.Row, square.Column))))
-        .GroupBy(pair => pair.Line, pair => (pair.Square, 1))
-        .Where(line => line.Count() > 1)
-        .Select(line => Machines.Limit("line", 1, line)));
+    private static Machine ByLimits(int size) =>
+        Machines.Of(
+            Options(size),
+            Rows(size),
+            limits: Squares(size)
+                .SelectMany(square =>
+                    Lines(square).Select(line => (Line: line, Square: Square(square.Row, square.Column)))
+                )
+                .GroupBy(pair => pair.Line, pair => (pair.Square, 1))
+                .Where(line => line.Count() > 1)
+                .Select(line => Machines.Limit("line", 1, line))
+        );
 
     private static IEnumerable<Option> Options(int size) =>
         Squares(size).Select(square => Machines.Option(Square(square.Row, square.Column).Value));
 
-    private static IEnumerable<Choice> Rows(int size) => Squares(size)
-        .GroupBy(square => square.Row, square => Square(square.Row, square.Column))
-        .Select(row => Machines.Choice("row", Take.ExactlyOne, row));
+    private static IEnumerable<Choice> Rows(int size) =>
+        Squares(size)
+            .GroupBy(square => square.Row, square => Square(square.Row, square.Column))
+            .Select(row => Machines.Choice("row", Take.ExactlyOne, row));
 
     private static ImmutableArray<(int Row, int Column)> Squares(int size) =>
         [.. Enumerable.Range(0, size * size).Select(square => Math.DivRem(square, size))];

@@ -57,24 +57,39 @@ internal sealed class Agreement(OrderLogic logic, Oracle oracle)
 
     private void OnNever(RuleHealth health)
     {
-        Assert.Equal(oracle.Options.Where(option => Left(option).Max() == 0), health.NeverOrderable.Select(proof => proof.Option));
-        Assert.All(health.NeverOrderable, proof => new Proofs(oracle).IsSmallest(proof.Option, NumberRange.AtLeastOne, proof.Because));
+        Assert.Equal(
+            oracle.Options.Where(option => Left(option).Max() == 0),
+            health.NeverOrderable.Select(proof => proof.Option)
+        );
+        Assert.All(
+            health.NeverOrderable,
+            proof => new Proofs(oracle).IsSmallest(proof.Option, NumberRange.AtLeastOne, proof.Because)
+        );
     }
 
     private void OnAlways(RuleHealth health)
     {
-        Assert.Equal(oracle.Options.Where(option => Left(option).Min() > 0), health.AlwaysIncluded.Select(proof => proof.Option));
-        Assert.All(health.AlwaysIncluded, proof => new Proofs(oracle).IsSmallest(proof.Option, NumberRange.None, proof.Because));
+        Assert.Equal(
+            oracle.Options.Where(option => Left(option).Min() > 0),
+            health.AlwaysIncluded.Select(proof => proof.Option)
+        );
+        Assert.All(
+            health.AlwaysIncluded,
+            proof => new Proofs(oracle).IsSmallest(proof.Option, NumberRange.None, proof.Because)
+        );
     }
 
-    /// <summary>What is left implies what was left out, and nothing of itself; each proof proves with all it has.</summary>
+    /// <summary>What is left implies what was left out and nothing of itself; no proof has a rule too many.</summary>
     private void OnRedundant(RuleHealth health)
     {
         var proofs = new Proofs(oracle);
         var redundant = oracle.Bits(health.Redundant.Select(proof => proof.Rule));
         var rest = ((1UL << oracle.Rules.Length) - 1) & ~redundant;
         Assert.True(proofs.Implies(rest, redundant), "a rule called redundant says something");
-        Assert.All(Singles(rest), rule => Assert.False(proofs.Implies(rest & ~rule, rule), "a rule that says nothing is left"));
+        Assert.All(
+            Singles(rest),
+            rule => Assert.False(proofs.Implies(rest & ~rule, rule), "a rule that says nothing is left")
+        );
         Assert.All(health.Redundant, proof => proofs.IsNecessary(proof.Rule, proof.Because));
     }
 
@@ -82,11 +97,15 @@ internal sealed class Agreement(OrderLogic logic, Oracle oracle)
     {
         bool CanBeTaken(OptionId option) => oracle.Options.Contains(option) && Left(option).Max() > 0;
         Assert.Equal(
-            oracle.Machine.Choices.Where(choice => choice is { When: null, Take: not Take.AtMostOne })
-                .Select(choice => (choice.Id, Members: choice.Of.Select(option => option.Value).Where(CanBeTaken).ToList()))
+            oracle
+                .Machine.Choices.Where(choice => choice is { When: null, Take: not Take.AtMostOne })
+                .Select(choice =>
+                    (choice.Id, Members: choice.Of.Select(option => option.Value).Where(CanBeTaken).ToList())
+                )
                 .Where(choice => choice.Members.Count == 1)
                 .Select(choice => (choice.Id, choice.Members[0])),
-            health.SingleWayOut.Select(proof => (proof.Choice.Id, proof.Only)));
+            health.SingleWayOut.Select(proof => (proof.Choice.Id, proof.Only))
+        );
     }
 
     private IEnumerable<int> Left(OptionId option) => oracle.NumbersIn(oracle.Kept, option);

@@ -12,14 +12,25 @@ public class BruteForceNightlyTests
 
     [Trait("Length", "nightly")]
     [Fact(Explicit = true)]
-    public void Every_answer_about_an_order_of_up_to_18_options_is_what_trying_everything_gives() => Cases.Check(
-        RandomMachines.WithOrder(Options, Ways), 11, 400, both => CheckAll(Agreement.On(both.Machine), both.Order), RandomMachines.Words);
+    public void Every_answer_about_an_order_of_up_to_18_options_is_what_trying_everything_gives() =>
+        Cases.Check(
+            RandomMachines.WithOrder(Options, Ways),
+            11,
+            400,
+            both => CheckAll(Agreement.On(both.Machine), both.Order),
+            RandomMachines.Words
+        );
 
     [Trait("Length", "nightly")]
     [Fact(Explicit = true)]
-    public void The_nearest_complete_orders_of_up_to_18_options_are_the_smallest_sets_of_changes() => Cases.Check(
-        RandomMachines.WithCompleteOrder(Options, Ways), 12, 200,
-        both => Agreement.On(both.Machine).OnNearest(both.Order, isComplete: true), RandomMachines.Words);
+    public void The_nearest_complete_orders_of_up_to_18_options_are_the_smallest_sets_of_changes() =>
+        Cases.Check(
+            RandomMachines.WithCompleteOrder(Options, Ways),
+            12,
+            200,
+            both => Agreement.On(both.Machine).OnNearest(both.Order, isComplete: true),
+            RandomMachines.Words
+        );
 
     private static void CheckAll(Agreement agreement, PartialOrder order)
     {

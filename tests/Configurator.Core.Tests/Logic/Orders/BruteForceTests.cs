@@ -27,15 +27,25 @@ public class BruteForceTests
         Check(5, (agreement, order) => agreement.OnNearest(order, isComplete: false));
 
     [Fact]
-    public void The_nearest_complete_orders_are_the_smallest_sets_of_changes_and_what_comes_along_is_free() => Cases.Check(
-        RandomMachines.WithCompleteOrder(10, 2048), 6, 800,
-        both => Agreement.On(both.Machine).OnNearest(both.Order, isComplete: true), RandomMachines.Words);
+    public void The_nearest_complete_orders_are_the_smallest_sets_of_changes_and_what_comes_along_is_free() =>
+        Cases.Check(
+            RandomMachines.WithCompleteOrder(10, 2048),
+            6,
+            800,
+            both => Agreement.On(both.Machine).OnNearest(both.Order, isComplete: true),
+            RandomMachines.Words
+        );
 
     [Fact]
-    public void What_is_odd_about_rules_is_named_and_proved_and_nothing_else_is() => Cases.Check(
-        RandomMachines.Of(12, 4096), 7, 800, machine => Agreement.On(machine).OnHealth(), Machines.Words);
+    public void What_is_odd_about_rules_is_named_and_proved_and_nothing_else_is() =>
+        Cases.Check(RandomMachines.Of(12, 4096), 7, 800, machine => Agreement.On(machine).OnHealth(), Machines.Words);
 
-    private static void Check(uint stream, Action<Agreement, PartialOrder> check) => Cases.Check(
-        RandomMachines.WithOrder(12, 4096), stream, 800,
-        both => check(Agreement.On(both.Machine), both.Order), RandomMachines.Words);
+    private static void Check(uint stream, Action<Agreement, PartialOrder> check) =>
+        Cases.Check(
+            RandomMachines.WithOrder(12, 4096),
+            stream,
+            800,
+            both => check(Agreement.On(both.Machine), both.Order),
+            RandomMachines.Words
+        );
 }

@@ -5,7 +5,7 @@ using Configurator.Core.Sources;
 
 namespace Configurator.Core.Tests.Logic.Orders;
 
-/// <summary>Answers by trying every way to take the options of a machine. Shares no code with the logic that it judges.</summary>
+/// <summary>Answers by trying every way to take the options. Shares no code with the logic that it judges.</summary>
 internal sealed class Oracle
 {
     private readonly ImmutableArray<int[]> _numbers;

@@ -18,10 +18,12 @@ internal sealed class Proofs(Oracle oracle)
         var members = Bits(order, explanation);
         IsContradiction(broken, members);
         Assert.False(
-            BitSets.CanBeMet(broken, BitOperations.PopCount(members) - 1), "there is a contradiction with fewer members");
+            BitSets.CanBeMet(broken, BitOperations.PopCount(members) - 1),
+            "there is a contradiction with fewer members"
+        );
     }
 
-    /// <summary>The rules imply that the option is not taken in these numbers; without any one of them they do not.</summary>
+    /// <summary>The rules keep the option from being taken in these numbers; without any one they do not.</summary>
     public void IsSmallest(OptionId option, NumberRange contrary, ImmutableArray<OrderRule> because) =>
         IsSmallest(PartialOrder.Empty.With(option, contrary), new([option], because));
 
@@ -34,7 +36,8 @@ internal sealed class Proofs(Oracle oracle)
     }
 
     /// <summary>Whoever keeps these rules keeps the other one.</summary>
-    public bool Implies(ulong rules, ulong other) => oracle.All.All(way => (way.Broken & rules) != 0 || (way.Broken & other) == 0);
+    public bool Implies(ulong rules, ulong other) =>
+        oracle.All.All(way => (way.Broken & rules) != 0 || (way.Broken & other) == 0);
 
     private static void IsContradiction(ImmutableArray<ulong> broken, ulong members)
     {
@@ -50,8 +53,12 @@ internal sealed class Proofs(Oracle oracle)
     private ImmutableArray<ulong> Broken(PartialOrder order) =>
         BitSets.Minimal(oracle.All.Select(way => way.Broken | (oracle.Broken(way, order) << oracle.Rules.Length)));
 
-    private ulong Bits(PartialOrder order, Explanation explanation) => oracle.Bits(explanation.Rules)
-        | explanation.Picks.Aggregate(0UL, (bits, pick) => bits | (1UL << (oracle.Rules.Length + IndexOf(order, pick))));
+    private ulong Bits(PartialOrder order, Explanation explanation) =>
+        oracle.Bits(explanation.Rules)
+        | explanation.Picks.Aggregate(
+            0UL,
+            (bits, pick) => bits | (1UL << (oracle.Rules.Length + IndexOf(order, pick)))
+        );
 
     private static int IndexOf(PartialOrder order, OptionId pick) => order.Picks.Keys.ToImmutableArray().IndexOf(pick);
 }

@@ -17,13 +17,21 @@ public class SearchAloneTests
     public void All_answers_but_the_count_are_the_same_without_a_diagram()
     {
         Cases.Check(RandomMachines.WithOrder(10, 1024), 21, 500, Check, RandomMachines.Words);
-        Assert.True(_searched >= Enough, $"all but {_searched} machines were so simple that they were compiled all the same");
+        Assert.True(
+            _searched >= Enough,
+            $"all but {_searched} machines were so simple that they were compiled all the same"
+        );
     }
 
     [Fact]
-    public void The_nearest_complete_orders_are_the_same_without_a_diagram() => Cases.Check(
-        RandomMachines.WithCompleteOrder(10, 1024), 22, 300,
-        both => new Agreement(Uncompiled(both.Machine), new(both.Machine)).OnNearest(both.Order, isComplete: true), RandomMachines.Words);
+    public void The_nearest_complete_orders_are_the_same_without_a_diagram() =>
+        Cases.Check(
+            RandomMachines.WithCompleteOrder(10, 1024),
+            22,
+            300,
+            both => new Agreement(Uncompiled(both.Machine), new(both.Machine)).OnNearest(both.Order, isComplete: true),
+            RandomMachines.Words
+        );
 
     private void Check((Machine Machine, PartialOrder Order) both)
     {

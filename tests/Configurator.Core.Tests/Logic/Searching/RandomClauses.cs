@@ -6,11 +6,17 @@ namespace Configurator.Core.Tests.Logic.Searching;
 internal static class RandomClauses
 {
     /// <summary>
-    /// Three literals a clause and about 4.26 clauses a variable, where half of all are satisfiable and the search is hardest.
+    /// Three literals a clause and about 4.26 clauses a variable, where half of all are satisfiable and the search is
+    /// hardest.
     /// </summary>
-    /// <remarks>Source: Crawford and Auton, Experimental results on the crossover point in random 3-SAT, 1996 (from memory).</remarks>
+    /// <remarks>Source: Crawford and Auton, The crossover point in random 3-SAT, 1996 (from memory).</remarks>
     public static Gen<(int Variables, int[][] Clauses)> NearThreshold(int variablesMax) =>
         from variables in Gen.Int[4, variablesMax]
+        from both in Of(variables)
+        select both;
+
+    /// <summary>The same with just so many variables.</summary>
+    public static Gen<(int Variables, int[][] Clauses)> Of(int variables) =>
         from ratio in Gen.Int[380, 480]
         from clauses in Gen.Int[0, (2 * variables) - 1].Array[3].Array[variables * ratio / 100]
         select (variables, clauses);
