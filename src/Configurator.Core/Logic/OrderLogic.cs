@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using Configurator.Core.Logic.Compiling;
-using Configurator.Core.Logic.Formulas;
 using Configurator.Core.Logic.Rules;
 using Configurator.Core.Logic.Searching;
 using Configurator.Core.Model;
@@ -12,21 +11,23 @@ namespace Configurator.Core.Logic;
 /// <remarks>Not for several threads at once: the search behind it keeps what it learns.</remarks>
 public sealed class OrderLogic
 {
-    private readonly OptionFormula _compiled;
+    private readonly CompiledRules _compiled;
     private readonly Diagram? _diagram;
     private readonly Lazy<RuleSearch> _search;
 
     private OrderLogic(Machine machine, RuleModel model, CompileLimits limits)
     {
-        (Machine, Model) = (machine, model);
-        _compiled = FormulaBuilder.Build(model, groupChoices: true, []);
-        _diagram = DiagramCompiler.Compile(_compiled.Formula, limits);
+        (Machine, Model, Limits) = (machine, model, limits);
+        _compiled = CompiledRules.Of(model, [], limits);
+        _diagram = _compiled.Diagram;
         _search = new(() => new(FormulaBuilder.Build(model, groupChoices: false, []), model.Rules.Length));
     }
 
     public Machine Machine { get; }
 
     internal RuleModel Model { get; }
+
+    internal CompileLimits Limits { get; }
 
     internal RuleSearch Search => _search.Value;
 
@@ -43,13 +44,13 @@ public sealed class OrderLogic
     /// <summary>How many configurations fit the order; null where it is not computed.</summary>
     public BigInteger? Count(PartialOrder order) =>
         _diagram is null ? null
-        : Within(order) is { } within ? Counting.Count(_diagram, within)
+        : _compiled.Within(order) is { } within ? Counting.Count(_diagram, within)
         : BigInteger.Zero;
 
     /// <summary>Can the order be completed to a configuration that keeps all rules?</summary>
     public bool IsPossible(PartialOrder order) =>
         _diagram is not null
-            ? Within(order) is { } within && Reaching.IsSatisfiable(_diagram, within)
+            ? _compiled.Within(order) is { } within && Reaching.IsSatisfiable(_diagram, within)
             : Search.Solver.Solve([.. Search.AllRules, .. SwitchesFor(order)]);
 
     /// <summary>What is left of every option. Whatever a state shows as possible can be completed.</summary>
@@ -60,10 +61,10 @@ public sealed class OrderLogic
             return new StatesBySearch(Search).Of(SwitchesFor(order));
         }
 
-        var possible = Within(order) is { } within
+        var possible = _compiled.Within(order) is { } within
             ? Reaching.Possible(_diagram, within)
             : new ulong[_diagram.Sizes.Length];
-        return _compiled.Variables.ToImmutableSortedDictionary(
+        return _compiled.Options.Variables.ToImmutableSortedDictionary(
             option => option.Key,
             option => new OptionState(Numbers(option.Value, possible[option.Value.Variable]))
         );
@@ -89,25 +90,6 @@ public sealed class OrderLogic
     /// come.</param>
     public ImmutableArray<Repair> Nearest(PartialOrder order, bool isComplete) =>
         new NearestOrders(this, order, isComplete).Find();
-
-    /// <summary>The values left to each variable; null where an option is wanted that is not offered.</summary>
-    private ulong[]? Within(PartialOrder order)
-    {
-        ulong[] within = [.. _compiled.Formula.Sizes.Select(Formula.DomainOf)];
-        foreach (var (option, range) in order.Picks)
-        {
-            if (_compiled.Variables.TryGetValue(option, out var variable))
-            {
-                within[variable.Variable] &= variable.Literal(range.Contains).Values;
-            }
-            else if (!range.Contains(0))
-            {
-                return null;
-            }
-        }
-
-        return within;
-    }
 
     private List<int> SwitchesFor(PartialOrder order) =>
         [

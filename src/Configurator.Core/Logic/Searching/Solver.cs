@@ -75,11 +75,15 @@ internal sealed partial class Solver
 
     /// <summary>Can the clauses hold with all the assumptions? Then <see cref="IsTrue"/> tells how, else <see
     /// cref="Core"/> why not.</summary>
-    public bool Solve(params ReadOnlySpan<int> assumptions)
+    public bool Solve(params ReadOnlySpan<int> assumptions) => Solve(long.MaxValue, assumptions)!.Value;
+
+    /// <summary>The same; null where that many conflicts did not settle it.</summary>
+    public bool? Solve(long conflictsMax, params ReadOnlySpan<int> assumptions)
     {
         int[] assumed = [.. assumptions];
         Core = [];
-        for (var run = 1; ; run++)
+        var start = Conflicts;
+        for (var run = 1; Conflicts - start < conflictsMax; run++)
         {
             if (Run(assumed, RestartUnit * Luby(run)) is { } answer)
             {
@@ -87,6 +91,8 @@ internal sealed partial class Solver
                 return answer;
             }
         }
+
+        return null;
     }
 
     private void Attach(List<int> literals)
