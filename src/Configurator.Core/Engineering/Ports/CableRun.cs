@@ -85,7 +85,7 @@ internal static class Cabling
 
     /// <summary>The machine's cordset for that kind of port, if its plug fits the device; a cable to terminals is cut
     /// on site.</summary>
-    private static Device? CordsetFor(Machine machine, Device device, Home home)
+    public static Device? CordsetFor(Machine machine, Device device, Home home)
     {
         var (ioLink, classB, direct) = machine.Control.Cordsets;
         var choice =
@@ -100,7 +100,7 @@ internal static class Cabling
             ? ports.ClassOf(home.Port)
             : null;
 
-    private static Quantity? StockFor(Device? cordset, Micrometres? needed) =>
+    public static Quantity? StockFor(Device? cordset, Micrometres? needed) =>
         needed is { } length
             ? cordset?.Cordset?.Lengths.FirstOrDefault(stock => Micrometres.From(stock) >= length)
             : null;

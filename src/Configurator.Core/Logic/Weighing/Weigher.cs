@@ -166,6 +166,22 @@ public sealed class Weigher
         return Compiling.Counting.Count(diagram, values);
     }
 
+    /// <summary>Configurations that fit the order, drawn at random, each equally likely and every time anew; none where
+    /// none fits, null where not computed.</summary>
+    /// <param name="seed">The same seed gives the same configurations on every platform.</param>
+    public ImmutableArray<Configuration>? Sample(PartialOrder within, int count, ulong seed)
+    {
+        if (Compiled.Diagram is not { } diagram)
+        {
+            return null;
+        }
+
+        var values = Compiled.Within(within) ?? new ulong[diagram.Sizes.Length];
+        var sampler = new Sampler(diagram, values, Measure.OneEach(values.Length));
+        var random = new RandomNumbers(seed);
+        return sampler.IsEmpty ? [] : [.. Enumerable.Range(0, count).Select(_ => Read(sampler.Next(random)))];
+    }
+
     /// <summary>The weights on the diagram and the values that the order leaves, none where it asks for what is not
     /// offered; null where there is no diagram.</summary>
     private (Compiling.Diagram Diagram, ValueWeights Weights, ulong[]? Within)? Values(
