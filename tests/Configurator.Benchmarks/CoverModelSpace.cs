@@ -80,6 +80,11 @@ internal sealed class CoverModelSpace : CoverSpace
         var isPossible = Enumerable.Range(0, seen.ValueCount).Select(value => !IsBound(value) || IsAllowed(value)).ToArray();
         for (var one = 0; one < seen.ValueCount; one++)
         {
+            if (isPossible[one])
+            {
+                seen.Add(one, one);
+            }
+
             for (var other = seen.First[seen.ParameterOf[one] + 1]; other < seen.ValueCount; other++)
             {
                 if (isPossible[one] && isPossible[other] && !seen.Has(one, other))

@@ -32,25 +32,26 @@ internal sealed class PairSet
 
     public int ValueCount { get; }
 
+    /// <summary>Of a value with itself: some allowed row has it.</summary>
     public bool Has(int one, int other) => _has[(one * ValueCount) + other];
 
     public void Add(int one, int other) =>
         _has[(one * ValueCount) + other] = _has[(other * ValueCount) + one] = true;
 
-    /// <summary>Every pair of a row's values.</summary>
+    /// <summary>Every pair of a row's values, and each with itself.</summary>
     /// <param name="row">Numbers of values.</param>
     public void AddAll(int[] row)
     {
         for (var one = 0; one < row.Length; one++)
         {
-            for (var other = one + 1; other < row.Length; other++)
+            for (var other = one; other < row.Length; other++)
             {
                 Add(row[one], row[other]);
             }
         }
     }
 
-    /// <summary>Each pair once.</summary>
+    /// <summary>Each pair of different values once.</summary>
     public IEnumerable<(int One, int Other)> All
     {
         get
