@@ -100,20 +100,23 @@ internal sealed class GaloisField
         var size = Power(prime, degree);
         return Enumerable
             .Range(0, size)
-            .First(modulus =>
-            {
-                var power = 1;
-                for (var exponent = 1; exponent < size - 1; exponent++)
-                {
-                    power = degree == 1 ? power * Root(prime, modulus) % prime : TimesX(power, prime, degree, modulus);
-                    if (power is 0 or 1)
-                    {
-                        return false;
-                    }
-                }
+            .First(modulus => OrderOfX(prime, degree, modulus) == size - 1);
+    }
 
-                return true;
-            });
+    /// <summary>The least power of x that is 1; 0 where none below the size is.</summary>
+    private static int OrderOfX(int prime, int degree, int modulus)
+    {
+        var power = 1;
+        for (var exponent = 1; exponent < Power(prime, degree); exponent++)
+        {
+            power = degree == 1 ? power * Root(prime, modulus) % prime : TimesX(power, prime, degree, modulus);
+            if (power == 1)
+            {
+                return exponent;
+            }
+        }
+
+        return 0;
     }
 
     /// <summary>In the prime field x stands for the number that x + modulus makes zero.</summary>
