@@ -34,7 +34,7 @@ public sealed record FittedMachine(
 
     /// <summary>What was faulty in the definitions is left out: it can only take loads away, so what fails still
     /// fails.</summary>
-    private static bool IsSound(Machine machine, FitInstance instance) =>
+    internal static bool IsSound(Machine machine, FitInstance instance) =>
         instance.Device.IsWhole
         && (instance.Option is not { } option || !machine.FaultyOptions.Contains(option.Id.Value));
 
