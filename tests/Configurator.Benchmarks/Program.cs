@@ -6,6 +6,9 @@ try
     {
         ["count", var file] => CountCommand.Run(file, Console.Out),
         ["curve"] => CurveCommand.Run(Console.Out),
+        ["cover", var model, var constraints] => CoverCommand.Run(model, constraints, Console.Out),
+        ["cover", var model] => CoverCommand.Run(model, "", Console.Out),
+        ["optimum", var file] => OptimumCommand.Run(file, Console.Out),
         ["propagate", var file] => PropagateCommand.Run(file, Console.Out),
         _ => Usage(),
     };
@@ -22,7 +25,9 @@ static int Usage()
     Console.Error.WriteLine(
         $"""
         count FILE                  number of solutions of a DIMACS CNF file (.cnf or .cnf.gz)
+        cover MODEL [CONSTRAINTS]   few rows that have every allowed pair of values
         curve                       compiling and propagating synthetic catalogues of 300 to 3000 options
+        optimum FILE|{PropagateCommand.SyntheticWord}      the heaviest solution by a pass over the diagram and by CP-SAT
         propagate FILE|{PropagateCommand.SyntheticWord}    one propagation against one reading of the diagram
         """
     );

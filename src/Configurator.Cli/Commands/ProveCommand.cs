@@ -1,5 +1,8 @@
 using System.CommandLine;
+using Configurator.Core.Engineering.Loads;
+using Configurator.Core.Engineering.Loads.Printing;
 using Configurator.Core.Logic;
+using Configurator.Core.Logic.Covering;
 using Configurator.Core.Logic.Printing;
 
 namespace Configurator.Cli.Commands;
@@ -15,20 +18,40 @@ internal static class ProveCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var catalogue = Shared.Catalogue();
+        var weigh = new Option<string?>("--weigh")
+        {
+            Description = "Say all of one load: heaviest, lightest, margins of options, histogram",
+            HelpName = "LOAD",
+        };
         var format = Shared.Format();
         var command = new Command("prove", "Count configurations and check the health of the rules.")
         {
             machine,
+            weigh,
             catalogue,
             format,
         };
         command.SetAction(parsed =>
-            Run(parsed.GetValue(catalogue)!, parsed.GetValue(machine), parsed.GetValue(format), output, errors)
+            Run(
+                parsed.GetValue(catalogue)!,
+                parsed.GetValue(machine),
+                parsed.GetValue(weigh),
+                parsed.GetValue(format),
+                output,
+                errors
+            )
         );
         return command;
     }
 
-    private static int Run(string folder, string? machine, OutputFormat format, TextWriter output, TextWriter errors)
+    private static int Run(
+        string folder,
+        string? machine,
+        string? weigh,
+        OutputFormat format,
+        TextWriter output,
+        TextWriter errors
+    )
     {
         var (proofs, code) = ProvedMachines.Read(folder, output, errors);
         if (proofs is null)
@@ -47,7 +70,22 @@ internal static class ProveCommand
         [
             .. proofs.Values.Where(proof => machine is null || proof.Logic.Machine.Id.Value.Value == machine),
         ];
-        output.Write(format == OutputFormat.Json ? ProofJson.Of(shown) : string.Join('\n', shown.Select(ProofText.Of)));
+        if (weigh is not null)
+        {
+            return WeighLoad.Run(shown, weigh, format, output, errors);
+        }
+
+        output.Write(
+            format == OutputFormat.Json
+                ? ProofJson.Of(shown, (json, proof) => LoadJson.Write(json, WorstCases.Of(proof.Logic), Covering(proof)))
+                : string.Join('\n', shown.AsParallel().AsOrdered().Select(Say))
+        );
         return shown.Exists(proof => proof.Health.IsEmpty) ? ExitCodes.Findings : ExitCodes.Fine;
     }
+
+    private static string Say(MachineProof proof) =>
+        ProofText.Of(proof) + (proof.Health.IsEmpty ? "" : WorstCaseText.Of(WorstCases.Of(proof.Logic), Covering(proof)));
+
+    private static CoveringSet? Covering(MachineProof proof) =>
+        CoveringSet.Of(proof.Logic, CoveringSet.QuickWork);
 }

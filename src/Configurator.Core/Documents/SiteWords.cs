@@ -2,7 +2,7 @@ namespace Configurator.Core.Documents;
 
 /// <summary>The site's own strings, each in every language that we speak: the one place where they stand.</summary>
 /// <param name="Language">ISO 639-1; other languages than ours get English.</param>
-public sealed record SiteWords(string Language)
+public sealed partial record SiteWords(string Language)
 {
     // Frame of every page.
     public string SkipToContent => Say("Skip to content", "Ir al contenido");

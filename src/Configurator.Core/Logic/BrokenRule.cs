@@ -14,6 +14,7 @@ public enum RuleKind
     MachineRule,
     Quantity,
     Limit,
+    Offer,
 }
 
 /// <summary>A rule that a configuration breaks: what it says, where it stands, and the options that it

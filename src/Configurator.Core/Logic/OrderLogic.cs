@@ -11,15 +11,14 @@ namespace Configurator.Core.Logic;
 /// <remarks>Not for several threads at once: the search behind it keeps what it learns.</remarks>
 public sealed class OrderLogic
 {
-    private readonly CompiledRules _compiled;
     private readonly Diagram? _diagram;
     private readonly Lazy<RuleSearch> _search;
 
     private OrderLogic(Machine machine, RuleModel model, CompileLimits limits)
     {
         (Machine, Model, Limits) = (machine, model, limits);
-        _compiled = CompiledRules.Of(model, [], limits);
-        _diagram = _compiled.Diagram;
+        Compiled = CompiledRules.Of(model, [], limits);
+        _diagram = Compiled.Diagram;
         _search = new(() => new(FormulaBuilder.Build(model, groupChoices: false, []), model.Rules.Length));
     }
 
@@ -28,6 +27,8 @@ public sealed class OrderLogic
     internal RuleModel Model { get; }
 
     internal CompileLimits Limits { get; }
+
+    internal CompiledRules Compiled { get; }
 
     internal RuleSearch Search => _search.Value;
 
@@ -44,13 +45,13 @@ public sealed class OrderLogic
     /// <summary>How many configurations fit the order; null where it is not computed.</summary>
     public BigInteger? Count(PartialOrder order) =>
         _diagram is null ? null
-        : _compiled.Within(order) is { } within ? Counting.Count(_diagram, within)
+        : Compiled.Within(order) is { } within ? Counting.Count(_diagram, within)
         : BigInteger.Zero;
 
     /// <summary>Can the order be completed to a configuration that keeps all rules?</summary>
     public bool IsPossible(PartialOrder order) =>
         _diagram is not null
-            ? _compiled.Within(order) is { } within && Reaching.IsSatisfiable(_diagram, within)
+            ? Compiled.Within(order) is { } within && Reaching.IsSatisfiable(_diagram, within)
             : Search.Solver.Solve([.. Search.AllRules, .. SwitchesFor(order)]);
 
     /// <summary>What is left of every option. Whatever a state shows as possible can be completed.</summary>
@@ -61,10 +62,10 @@ public sealed class OrderLogic
             return new StatesBySearch(Search).Of(SwitchesFor(order));
         }
 
-        var possible = _compiled.Within(order) is { } within
+        var possible = Compiled.Within(order) is { } within
             ? Reaching.Possible(_diagram, within)
             : new ulong[_diagram.Sizes.Length];
-        return _compiled.Options.Variables.ToImmutableSortedDictionary(
+        return Compiled.Options.Variables.ToImmutableSortedDictionary(
             option => option.Key,
             option => new OptionState(Numbers(option.Value, possible[option.Value.Variable]))
         );

@@ -15,4 +15,12 @@ public sealed record OrderRule(RuleKind Kind, string Statement, Text? Because, S
 
     /// <summary>For a choice, which one: it may become one variable with many values.</summary>
     internal Choice? Choice { get; init; }
+
+    /// <summary>Does it hold where each option is taken so many times?</summary>
+    internal bool Holds(Func<OptionId, int> quantity) =>
+        (Meaning?.Holds(quantity) ?? true)
+        && (
+            Limit is not { } limit
+            || limit.Counts.Sum(share => (long)share.Each * quantity(share.Option.Value)) <= limit.AtMost
+        );
 }

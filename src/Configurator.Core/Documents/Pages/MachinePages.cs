@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Printing;
@@ -17,6 +18,7 @@ internal static class MachinePages
         var path = PagePaths.Of(machine.Id.Value);
         var words = context.Words;
         var links = context.On(path);
+        ImmutableArray<Block> worstCases = [.. WorstCaseTable.Of(context, links, machine)];
         return new(path, "machine", context.In(machine.Title), words)
         {
             Crumbs = [links.Catalogue],
@@ -43,6 +45,9 @@ internal static class MachinePages
                     [ChoiceTable(context, links, machine), RuleTable(context, machine)]
                 ),
                 new("health", words.RuleHealth, [HealthBlock.Of(context, machine)]),
+                .. worstCases.IsEmpty
+                    ? ImmutableArray<Section>.Empty
+                    : [new("worst-cases", words.WorstCases, worstCases)],
                 new("layout", words.Layout, [LayoutDrawing.Of(context, machine), StationTable(context, machine)]),
                 new(
                     "port-plan",

@@ -73,36 +73,9 @@ internal static class WorstCases
         }
     }
 
-    /// <summary>Each master that can follow another one on the trunk.</summary>
-    private static IEnumerable<WeightedSum> Trunk(Machine machine)
-    {
-        var masters = machine.Control.Masters;
-        for (var next = 0; next < masters.Length; next++)
-        {
-            for (var before = next - 1; before >= -1; before--)
-            {
-                yield return new(0, [new(Follows(machine, before, next), 1)]);
-                if (before >= 0 && !masters[before].IsExtension)
-                {
-                    break;
-                }
-            }
-        }
-    }
-
-    private static AllOf Follows(Machine machine, int before, int next)
-    {
-        var masters = machine.Control.Masters;
-        return new(
-            [
-                FitConditions.Of(machine, masters[next]),
-                .. before < 0 ? [] : ImmutableArray.Create(FitConditions.Of(machine, masters[before])),
-                .. masters[(before + 1)..next]
-                    .Select(Condition (between) => new NoneOf([FitConditions.Of(machine, between)], default)),
-            ],
-            default
-        );
-    }
+    /// <summary>Each stretch that the trunk can have.</summary>
+    private static IEnumerable<WeightedSum> Trunk(Machine machine) =>
+        TrunkStep.Of(machine).Select(step => new WeightedSum(0, [new(step.When, 1)]));
 
     /// <summary>Cables into the box, and signals to its fast inputs.</summary>
     private static IEnumerable<WeightedSum> Box(Machine machine)

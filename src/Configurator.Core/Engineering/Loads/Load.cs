@@ -10,6 +10,8 @@ namespace Configurator.Core.Engineering.Loads;
 /// <param name="SmallPerUnit">Small units in one printed unit: 1000 for mA counted in microamperes.</param>
 public sealed record Load(string Id, Text Title, string Unit, int SmallPerUnit)
 {
+    private const string PriceId = "price-";
+
     public static readonly Load ClassAPorts = new("ports-a", Say("Class A ports", "Puertos clase A"), "", 1);
     public static readonly Load ClassBPorts = new("ports-b", Say("Class B ports", "Puertos clase B"), "", 1);
     public static readonly Load HubPorts = new("ports-hub", Say("Hub ports", "Puertos de concentrador"), "", 1);
@@ -31,8 +33,31 @@ public sealed record Load(string Id, Text Title, string Unit, int SmallPerUnit)
     public static readonly Load Air = new("air", Say("Free air", "Aire libre"), "l/min", 1000);
     public static readonly Load Mass = new("mass", Say("Mass", "Masa"), "kg", 1000);
 
+    /// <summary>Device and trunk cables, of a whole machine.</summary>
+    public static readonly Load Cable = new("cable", Say("Cable", "Cable"), "m", 1_000_000);
+
+    /// <summary>Extension masters, of a whole machine.</summary>
+    public static readonly Load Extensions = new(
+        "extensions",
+        Say("Extension masters", "Maestros de ampliación"),
+        "",
+        1
+    );
+
+    /// <summary>Those that an option adds by itself.</summary>
     public static ImmutableArray<Load> All { get; } =
     [ClassAPorts, ClassBPorts, HubPorts, BoxCables, SensorSupply, ExtraSupply, BoxHeat, Rail, Air, Mass];
+
+    /// <summary>List prices of options and their devices, in one currency (ISO 4217).</summary>
+    public static Load Price(string currency) =>
+        new(
+            PriceId + currency.ToLowerInvariant(),
+            Say("List price of options", "Precio de lista de opciones"),
+            currency,
+            100
+        );
+
+    public static bool IsPrice(Load load) => load.Id.StartsWith(PriceId, StringComparison.Ordinal);
 
     public string Print(long small)
     {

@@ -7,7 +7,8 @@ namespace Configurator.Core.Logic.Printing;
 /// <summary>What is proved of machines' rules, for programs.</summary>
 public static class ProofJson
 {
-    public static string Of(IEnumerable<MachineProof> proofs)
+    /// <param name="more">Writes what else is known of a machine into its object.</param>
+    public static string Of(IEnumerable<MachineProof> proofs, Action<Utf8JsonWriter, MachineProof> more)
     {
         using var bytes = new MemoryStream();
         using (var json = new Utf8JsonWriter(bytes, new() { Indented = true, NewLine = "\n" }))
@@ -15,7 +16,7 @@ public static class ProofJson
             json.WriteStartArray();
             foreach (var proof in proofs)
             {
-                Write(json, proof);
+                Write(json, proof, more);
             }
 
             json.WriteEndArray();
@@ -24,7 +25,7 @@ public static class ProofJson
         return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
     }
 
-    private static void Write(Utf8JsonWriter json, MachineProof proof)
+    private static void Write(Utf8JsonWriter json, MachineProof proof, Action<Utf8JsonWriter, MachineProof> more)
     {
         json.WriteStartObject();
         json.WriteString("machine", proof.Logic.Machine.Id.Value.Value);
@@ -39,6 +40,7 @@ public static class ProofJson
         Write(json, "always-included", proof.Health.AlwaysIncluded.Select(item => item.Option.Value));
         Write(json, "adding-nothing", proof.Health.Redundant.Select(item => item.Rule.Span.ToString()));
         Write(json, "single-way-out", proof.Health.SingleWayOut.Select(item => item.Choice.Id.Value.Value));
+        more(json, proof);
         json.WriteEndObject();
     }
 

@@ -12,18 +12,22 @@ internal sealed class ValueWeights
 
     public long Fixed { get; set; }
 
-    public ValueWeights Negated
+    /// <summary>Every weight so many times; null where sums could grow beyond what a number holds.</summary>
+    public ValueWeights? Scaled(int factor)
     {
-        get
+        var most = _weights.Sum(weights => weights.Max(weight => Math.Abs((decimal)weight)));
+        if ((most + Math.Abs((decimal)Fixed) + 1) * factor > long.MaxValue / 4)
         {
-            var negated = new ValueWeights([.. _weights.Select(weights => weights.Length)]) { Fixed = -Fixed };
-            for (var variable = 0; variable < _weights.Length; variable++)
-            {
-                negated._weights[variable] = Array.ConvertAll(_weights[variable], weight => -weight);
-            }
-
-            return negated;
+            return null;
         }
+
+        var scaled = new ValueWeights([.. _weights.Select(weights => weights.Length)]) { Fixed = Fixed * factor };
+        for (var variable = 0; variable < _weights.Length; variable++)
+        {
+            scaled._weights[variable] = Array.ConvertAll(_weights[variable], weight => weight * factor);
+        }
+
+        return scaled;
     }
 
     public long Of(int variable, int value) => _weights[variable][value];
@@ -46,17 +50,5 @@ internal sealed class ValueWeights
         }
 
         return heaviest;
-    }
-
-    /// <summary>What an assignment weighs.</summary>
-    public long Of(int[] values)
-    {
-        var sum = Fixed;
-        for (var variable = 0; variable < values.Length; variable++)
-        {
-            sum += _weights[variable][values[variable]];
-        }
-
-        return sum;
     }
 }

@@ -44,7 +44,8 @@ public sealed class Weigher
 
     private WeightSearch Search => _search ??= new(_logic, _conditions);
 
-    /// <summary>The heaviest configuration that fits the order; null where none fits.</summary>
+    /// <summary>The heaviest configuration that fits the order, of several one with the fewest options; null where none
+    /// fits.</summary>
     public Extreme? Heaviest(WeightedSum sum, PartialOrder within)
     {
         if (Values(sum, within) is not { } asked)
@@ -52,9 +53,14 @@ public sealed class Weigher
             return Search.Heaviest(sum, within, [], long.MaxValue, firstConflictsMax: long.MaxValue).Found;
         }
 
-        return asked.Within is { } values && Optimum.Heaviest(asked.Diagram, values, asked.Weights) is { } heaviest
-            ? new(heaviest.Weight, heaviest.Weight, Read(heaviest.Values))
-            : null;
+        if (asked.Within is not { } values || Heaviest(asked.Diagram, values, asked.Weights) is not { } heaviest)
+        {
+            return null;
+        }
+
+        var witness = Read(heaviest);
+        var weight = sum.Of(witness.QuantityOf);
+        return new(weight, weight, witness);
     }
 
     /// <summary>The lightest configuration that fits the order; null where none fits.</summary>
@@ -164,6 +170,35 @@ public sealed class Weigher
         var literal = LiteralOf(condition);
         values[literal.Variable] &= literal.Values;
         return Compiling.Counting.Count(diagram, values);
+    }
+
+    /// <summary>Configurations that fit the order, drawn at random, each equally likely and every time anew; none where
+    /// none fits, null where not computed.</summary>
+    /// <param name="seed">The same seed gives the same configurations on every platform.</param>
+    public ImmutableArray<Configuration>? Sample(PartialOrder within, int count, ulong seed)
+    {
+        if (Compiled.Diagram is not { } diagram)
+        {
+            return null;
+        }
+
+        var values = Compiled.Within(within) ?? new ulong[diagram.Sizes.Length];
+        var sampler = new Sampler(diagram, values, Measure.OneEach(values.Length));
+        var random = new RandomNumbers(seed);
+        return sampler.IsEmpty ? [] : [.. Enumerable.Range(0, count).Select(_ => Read(sampler.Next(random)))];
+    }
+
+    /// <summary>Taking an option weighs so much less than any load that it only decides between equals.</summary>
+    private int[]? Heaviest(Compiling.Diagram diagram, ulong[] within, ValueWeights weights)
+    {
+        var options = Compiled.Options.Variables;
+        var refined = weights.Scaled(options.Count + 1) ?? weights;
+        foreach (var option in refined == weights ? [] : options.Values)
+        {
+            refined.Add(option.Literal(count => count > 0), -1);
+        }
+
+        return Optimum.Heaviest(diagram, within, refined)?.Values;
     }
 
     /// <summary>The weights on the diagram and the values that the order leaves, none where it asks for what is not
