@@ -38,6 +38,7 @@ internal static class CommandLine
                 PublishCommand.Make(output, errors),
                 OrderCommand.Make(output, errors),
                 ProveCommand.Make(output, errors),
+                PlanCommand.Make(output, errors),
                 SchemaCommand.Make(output, errors),
                 AboutCommand.Make(output, errors),
             }

@@ -17,9 +17,14 @@ internal static class ProvedMachines
         string folder,
         TextWriter output,
         TextWriter errors
+    ) => Read(CatalogueReader.Read(folder), output, errors);
+
+    public static (ImmutableSortedDictionary<MachineId, MachineProof>? Proofs, int ExitCode) Read(
+        CatalogueReading reading,
+        TextWriter output,
+        TextWriter errors
     )
     {
-        var reading = CatalogueReader.Read(folder);
         if (reading.Problem is { } problem)
         {
             return (null, Report.Environment(problem, errors));
@@ -40,5 +45,28 @@ internal static class ProvedMachines
         }
 
         return (proved.Value.Logic, ExitCodes.Fine);
+    }
+
+    /// <summary>That machine, or all of them where none is named; null, with a word to the user, where there is no such
+    /// machine.</summary>
+    public static ImmutableArray<MachineProof>? Find(
+        ImmutableSortedDictionary<MachineId, MachineProof> proofs,
+        string? machine,
+        TextWriter errors
+    )
+    {
+        if (machine is null)
+        {
+            return [.. proofs.Values];
+        }
+
+        if (proofs.TryGetValue(new(machine), out var proof))
+        {
+            return [proof];
+        }
+
+        errors.WriteLine($"configurator: there is no machine `{machine}`");
+        errors.WriteLine($"  to fix: use one of {string.Join(", ", proofs.Keys)}");
+        return null;
     }
 }

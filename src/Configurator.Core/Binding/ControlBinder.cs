@@ -20,6 +20,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             || Box(box) is not { } controlBox
             || Cordsets(cordsets) is not { } choice
             || Trunk(trunk) is not { } cables
+            || !HasSoundSplitter(f, out var splitter)
         )
         {
             return null;
@@ -36,6 +37,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             : new(controlBox, masters, choice, cables)
             {
                 SparePorts = f.Value("spare-ports", 0),
+                Splitter = splitter,
                 Slack = f.Value<Quantity>("slack") is { } slack ? Micrometres.From(slack) : default,
             };
     }
@@ -54,6 +56,18 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
         var classB = Cordset(f, "class-b");
         var direct = Cordset(f, "direct");
         return ioLink is null || classB is null || direct is null ? null : new(ioLink, classB, direct);
+    }
+
+    /// <summary>A machine may do without.</summary>
+    private bool HasSoundSplitter(Fields f, out Device? splitter)
+    {
+        splitter = Suited(
+            f.One<string>("splitter"),
+            "a splitter",
+            "it is not of kind `splitter`",
+            device => device.Kind == DeviceKind.Splitter
+        );
+        return splitter is not null || !f.Has("splitter");
     }
 
     private TrunkCables? Trunk(Fields f)

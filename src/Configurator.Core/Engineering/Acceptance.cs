@@ -13,7 +13,7 @@ internal static class Acceptance
     public static IEnumerable<AcceptedDeviation> RecordsFor(ProvedConfiguration proved) =>
         proved.Published.Accepted.Concat(proved.Machine.Accepted);
 
-    private static Finding Apply(Finding finding, IEnumerable<AcceptedDeviation> records) =>
+    public static Finding Apply(Finding finding, IEnumerable<AcceptedDeviation> records) =>
         finding is { Verdict: Verdict.Fail, Rule.IsSafety: false }
         && records.FirstOrDefault(record => record.Finding.Value == finding.Id) is { } accepted
             ? finding with

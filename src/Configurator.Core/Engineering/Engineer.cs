@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
+using Configurator.Core.Engineering.AllOrders;
 using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Engineering.Safety;
@@ -28,7 +29,12 @@ public sealed record EngineeredConfiguration(ProvedConfiguration Proved, Enginee
 }
 
 /// <summary>The catalogue with the engineering of every published configuration.</summary>
-public sealed record EngineeredCatalogue(ProvedCatalogue Proved, ImmutableArray<EngineeredConfiguration> Configurations)
+/// <param name="AllOrders">What holds for every configuration of each machine, where that is engineered.</param>
+public sealed record EngineeredCatalogue(
+    ProvedCatalogue Proved,
+    ImmutableArray<EngineeredConfiguration> Configurations,
+    ImmutableSortedDictionary<MachineId, AllOrdersReport> AllOrders
+)
 {
     public Catalogue Catalogue => Proved.Catalogue;
 }
@@ -62,8 +68,34 @@ public static class Engineer
                 .AsOrdered()
                 .Select(Compute),
         ];
-        return new(new(proved, configurations), FindingDiagnostics.Of(configurations));
+        var allOrders = proved
+            .Logic.Values.Where(proof => proof.Logic.Machine.IsWhole)
+            .AsParallel()
+            .Select(proof => AllOrdersProof.Of(proof.Logic))
+            .Select(Accepted)
+            .ToImmutableSortedDictionary(report => report.Machine.Id.Value, report => report);
+        return new(
+            new(proved, configurations, allOrders),
+            [
+                .. FindingDiagnostics.Of(configurations),
+                .. allOrders.Values.SelectMany(report => AllOrdersDiagnostics.Of(report, configurations)),
+            ]
+        );
     }
+
+    private static AllOrdersReport Accepted(AllOrdersReport report) =>
+        report with
+        {
+            Findings =
+            [
+                .. report.Findings.Select(worst =>
+                    worst with
+                    {
+                        Finding = Acceptance.Apply(worst.Finding, report.Machine.Accepted),
+                    }
+                ),
+            ],
+        };
 
     private static EngineeredConfiguration Compute(ProvedConfiguration proved)
     {

@@ -43,11 +43,13 @@ internal static class FindingDiagnostics
             .GroupBy(pair => (pair.Configuration.Machine.Id.Value, pair.Finding.Id, pair.Finding.Statement))
             .Select(group => Of(group.First().Finding, [.. group.Select(pair => pair.Configuration)]));
 
+    public static string Message(Finding finding) =>
+        finding.Statement + (finding.Limit is { } limit ? $"; the limit is {limit}" : "");
+
     private static Diagnostic Of(Finding finding, ImmutableArray<EngineeredConfiguration> configurations)
     {
-        var figures = finding.Limit is { } limit ? $"; the limit is {limit}" : "";
         var further = configurations.Length - ConfigurationsNamed;
-        return new(finding.Rule.Diagnostic, finding.Statement + figures, finding.Span)
+        return new(finding.Rule.Diagnostic, Message(finding), finding.Span)
         {
             Notes =
             [

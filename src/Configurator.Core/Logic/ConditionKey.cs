@@ -5,7 +5,7 @@ namespace Configurator.Core.Logic;
 
 /// <summary>The form of a condition as text: equal for conditions that say the same in the same way, wherever they
 /// stand.</summary>
-internal static class ConditionKey
+public static class ConditionKey
 {
     public static string Of(Condition condition) =>
         condition switch

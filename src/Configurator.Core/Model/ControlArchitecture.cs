@@ -36,6 +36,10 @@ public sealed record ControlArchitecture(
 
     public int SparePorts { get; init; }
 
+    /// <summary>Brings two plain signals of one option to pins 4 and 2 of a port; null where the machine uses
+    /// none.</summary>
+    public Device? Splitter { get; init; }
+
     /// <summary>Added to every cable before the next stock length.</summary>
     public Micrometres Slack { get; init; }
 

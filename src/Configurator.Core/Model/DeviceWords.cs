@@ -14,6 +14,7 @@ public enum DeviceKind
     Controller,
     PanelPart,
     Cordset,
+    Splitter,
     Operator,
 }
 

@@ -4,17 +4,19 @@ using Configurator.Core.Sources;
 
 namespace Configurator.Core.Model;
 
-/// <summary>Where a cable ends: a port of a master, or the control box (<c>direct</c>).</summary>
+/// <summary>Where a cable ends: a port of a master or hub, or the control box (<c>direct</c>).</summary>
 /// <param name="Master">Null for the control box.</param>
-public readonly record struct Home(MasterName? Master, int Port)
+/// <param name="IsPinTwo">The second signal of a class A port, at pin 2 through a splitter.</param>
+public readonly record struct Home(MasterName? Master, int Port, bool IsPinTwo = false)
 {
     public const string DirectWord = "direct";
+    private const string PinTwo = "/pin-2";
 
     public static Home Direct { get; } = new(null, 0);
 
     public bool IsDirect => Master is null;
 
-    /// <summary>Reads <c>direct</c> or <c>MASTER:PORT</c>; null for anything else.</summary>
+    /// <summary>Reads <c>direct</c>, <c>MASTER:PORT</c> or <c>MASTER:PORT/pin-2</c>; null for anything else.</summary>
     public static Home? Parse(string text)
     {
         if (text == DirectWord)
@@ -22,16 +24,18 @@ public readonly record struct Home(MasterName? Master, int Port)
             return Direct;
         }
 
-        var colon = text.IndexOf(':', StringComparison.Ordinal);
+        var isPinTwo = text.EndsWith(PinTwo, StringComparison.Ordinal);
+        var written = isPinTwo ? text[..^PinTwo.Length] : text;
+        var colon = written.IndexOf(':', StringComparison.Ordinal);
         return
             colon > 0
-            && int.TryParse(text.AsSpan(colon + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var port)
-            ? new(new(text[..colon]), port)
+            && int.TryParse(written.AsSpan(colon + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var port)
+            ? new(new(written[..colon]), port, isPinTwo)
             : null;
     }
 
     public override string ToString() =>
-        Master is { } master ? FormattableString.Invariant($"{master}:{Port}") : DirectWord;
+        Master is { } master ? FormattableString.Invariant($"{master}:{Port}{(IsPinTwo ? PinTwo : "")}") : DirectWord;
 }
 
 /// <summary>The home port of every fit of a machine, the same in all orders.</summary>

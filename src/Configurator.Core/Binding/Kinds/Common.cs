@@ -25,8 +25,8 @@ internal static class Common
         "^[a-z0-9-]+/[a-z0-9-]+/[1-9][0-9]{0,2}$"
     );
     public static readonly PatternShape AHome = new(
-        "`MASTER:PORT` such as `front:3`, or `direct`",
-        "^[a-z0-9-]+:[1-9][0-9]?$|^direct$"
+        "`MASTER:PORT` such as `front:3`, `MASTER:PORT/pin-2` behind a splitter, or `direct`",
+        "^[a-z0-9-]+:[1-9][0-9]?(/pin-2)?$|^direct$"
     );
 
     public static readonly WordShape APortClass = new(

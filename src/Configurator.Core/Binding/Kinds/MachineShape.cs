@@ -98,6 +98,7 @@ internal static class MachineShape
             Optional("spare-ports", new CountShape(0, 32), "Ports kept free on every master."),
             Optional("slack", Of(Dimension.Length), "Added to every cable before the next stock length."),
             Required("cordsets", Cordsets, "The stock cables that connect devices."),
+            Optional("splitter", ADevice, "Brings two plain signals of one option to pins 4 and 2 of a port."),
             Required("trunk", Trunk, "The cables that run from master to master."),
             Required("masters", new ListShape(Master), "Field masters in trunk order from the box."),
         ]

@@ -63,7 +63,7 @@ internal static class PortPlanPage
     private static Table Ports(DocumentContext context, Links links, Machine machine, MasterName carrier, PortSet ports)
     {
         var words = context.Words;
-        var homes = machine.Instances.ToLookup(instance => machine.Plan.HomeOf(instance.Key));
+        var homes = machine.Instances.ToLookup(instance => PortOf(machine.Plan.HomeOf(instance.Key)));
         return new(
             $"ports-{carrier}",
             $"{words.PortPlan}: {carrier}",
@@ -98,6 +98,9 @@ internal static class PortPlanPage
                 : [new Row([number, portClass, words.Spare, "", "", ""], "spare")];
         }
     }
+
+    /// <summary>Both signals of a splitter are at home on one port.</summary>
+    private static Home? PortOf(Home? home) => home is { } at ? at with { IsPinTwo = false } : null;
 
     private static Table Direct(DocumentContext context, Links links, Machine machine)
     {

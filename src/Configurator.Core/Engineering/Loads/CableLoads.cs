@@ -73,46 +73,17 @@ internal static class CableLoads
         );
     }
 
-    /// <summary>From each master, or the box, to the next one mounted: both are, and none between them.</summary>
-    private static IEnumerable<WeightedTerm> Trunk(Machine machine)
-    {
-        var masters = machine.Control.Masters;
-        for (var next = 0; next < masters.Length; next++)
-        {
-            for (var before = next - 1; before >= -1; before--)
-            {
-                var from = before < 0 ? machine.Control.Box.Station : masters[before].Station;
-                yield return new(
-                    Follows(machine, before, next),
-                    Length(machine, machine.Control.Trunk.Power, from, masters[next].Station)
-                        + Length(machine, machine.Control.Trunk.Network, from, masters[next].Station)
-                );
-                if (before >= 0 && !masters[before].IsExtension)
-                {
-                    break;
-                }
-            }
-        }
-    }
-
-    private static AllOf Follows(Machine machine, int before, int next)
-    {
-        var masters = machine.Control.Masters;
-        Condition Mounted(int master) => FitConditions.Of(machine, masters[master]);
-        return new(
-            [
-                Mounted(next),
-                .. before < 0 ? ImmutableArray<Condition>.Empty : [Mounted(before)],
-                .. Enumerable
-                    .Range(before + 1, next - before - 1)
-                    .Select(Condition (between) => new NoneOf([Mounted(between)], default)),
-            ],
-            default
-        );
-    }
+    private static IEnumerable<WeightedTerm> Trunk(Machine machine) =>
+        TrunkStep
+            .Of(machine)
+            .Select(step => new WeightedTerm(
+                step.When,
+                Length(machine, machine.Control.Trunk.Power, step.From, step.Next.Station)
+                    + Length(machine, machine.Control.Trunk.Network, step.From, step.Next.Station)
+            ));
 
     private static long Length(Machine machine, FitInstance instance, Home home, Station from) =>
-        Length(machine, Cabling.CordsetFor(machine, instance.Device, home), from, instance.Station);
+        Length(machine, Cabling.CordsetFor(machine, instance.Device, Cabling.ClassOf(machine, home)), from, instance.Station);
 
     private static long Length(Machine machine, Device? cordset, Station from, Station to)
     {

@@ -45,7 +45,7 @@ internal static class Cabling
         {
             if (home is { } at && From(fitted, at) is { } from)
             {
-                var cordset = CordsetFor(fitted.Machine, instance.Device, at);
+                var cordset = CordsetFor(fitted.Machine, instance.Device, ClassOf(fitted.Machine, at));
                 var needed = Needed(fitted.Machine, from, instance.Station);
                 yield return new DeviceCable(instance, at, from, needed, cordset, StockFor(cordset, needed));
             }
@@ -85,13 +85,16 @@ internal static class Cabling
 
     /// <summary>The machine's cordset for that kind of port, if its plug fits the device; a cable to terminals is cut
     /// on site.</summary>
-    public static Device? CordsetFor(Machine machine, Device device, Home home)
+    /// <param name="port">Null for a cable into the box.</param>
+    public static Device? CordsetFor(Machine machine, Device device, PortClass? port)
     {
         var (ioLink, classB, direct) = machine.Control.Cordsets;
-        var choice =
-            home.IsDirect ? direct
-            : ClassOf(machine, home) == PortClass.B ? classB
-            : ioLink;
+        var choice = port switch
+        {
+            null => direct,
+            PortClass.B => classB,
+            _ => ioLink,
+        };
         return device.Plug.StartsWith("m12-a-", StringComparison.Ordinal) ? choice : null;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
 
@@ -39,9 +40,13 @@ internal static class CurrentChecks
             .OrderBy(pair => pair.Home.Port)
             .ThenBy(pair => pair.Instance.Key)
             .ToList();
+        foreach (var port in plugged.GroupBy(pair => pair.Home.Port))
+        {
+            yield return AtPort(fitted, [.. port.Select(pair => pair.Instance)], port.First().Home, ports);
+        }
+
         foreach (var (instance, home) in plugged)
         {
-            yield return AtPort(fitted, instance, home, ports);
             if (ports.ClassOf(home.Port) == PortClass.B)
             {
                 yield return Extra(fitted, instance, home, ports);
@@ -81,17 +86,24 @@ internal static class CurrentChecks
         }
     }
 
-    private static Finding AtPort(FittedMachine fitted, FitInstance instance, Home home, PortSet ports)
+    private static Finding AtPort(
+        FittedMachine fitted,
+        ImmutableArray<FitInstance> plugged,
+        Home home,
+        PortSet ports
+    )
     {
-        var draw = Draw(fitted, instance);
-        var limit = ports.CurrentPerPort is { } stated ? Limit(stated) : Measure.Of(PortMin);
+        var port = home with { IsPinTwo = false };
+        var draw = Microamperes.Sum(plugged.Select(instance => Draw(fitted, instance)));
+        var names = string.Join(" and ", plugged.Select(instance => $"`{instance.Key}`"));
+        var limit = Measure.Of(PortLimit(ports));
         return Finding.AtMost(
             PortRules.PortCurrent,
-            home.ToString(),
-            $"`{instance.Key}` draws {draw} at port `{home}`",
+            port.ToString(),
+            $"{names} {(plugged.Length == 1 ? "draws" : "draw")} {draw} at port `{port}`",
             Measure.Of(draw),
             limit,
-            SpanOf(fitted, instance)
+            SpanOf(fitted, plugged[^1])
         ) with
         {
             Fix = "choose a device that draws less, or wire it another way",
@@ -101,7 +113,7 @@ internal static class CurrentChecks
     private static Finding Extra(FittedMachine fitted, FitInstance instance, Home home, PortSet ports)
     {
         var draw = ExtraDraw(instance);
-        var limit = ports.ExtraPerPort is { } stated ? Limit(stated) : Measure.Of(ExtraMin);
+        var limit = Measure.Of(ExtraLimit(ports));
         return Finding.AtMost(
             PortRules.ExtraCurrent,
             home.ToString(),
@@ -114,6 +126,29 @@ internal static class CurrentChecks
             Fix = "choose a device that draws less, or split its outputs over two ports",
         };
     }
+
+    /// <summary>Why a single port of that class cannot feed the device; null where it can. A hub is taken without what
+    /// is behind it.</summary>
+    public static string? Objection(FitInstance instance, PortSet ports, PortClass offered)
+    {
+        var own = instance.Device.Current is { } current ? Microamperes.From(current) : Microamperes.Zero;
+        var extra = ExtraDraw(instance);
+        var (limit, extraLimit) = (PortLimit(ports), ExtraLimit(ports));
+        return own > limit ? $"it draws {own}, the port gives {limit}"
+            : offered == PortClass.B && extra > extraLimit
+                ? $"it draws {extra} from the extra supply, the port gives {extraLimit}"
+            : null;
+    }
+
+    /// <summary>Two devices like that at one port.</summary>
+    public static bool CanFeedTwo(PortSet ports, Device device) =>
+        device.Current is not { } current || Microamperes.From(current) + Microamperes.From(current) <= PortLimit(ports);
+
+    private static Microamperes PortLimit(PortSet ports) =>
+        ports.CurrentPerPort is { } stated ? Microamperes.From(stated) : PortMin;
+
+    private static Microamperes ExtraLimit(PortSet ports) =>
+        ports.ExtraPerPort is { } stated ? Microamperes.From(stated) : ExtraMin;
 
     /// <summary>What an instance takes from its port: its own current and, for a hub, that of everything behind
     /// it.</summary>

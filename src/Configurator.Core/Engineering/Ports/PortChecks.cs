@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
 
@@ -29,11 +30,10 @@ internal static class PortChecks
             && Cabling.ClassOf(fitted.Machine, at) is { } offered
         )
         {
-            var objection = PortCompatibility.Objection(
-                instance.Device,
-                offered,
-                fitted.Machine.Carriers[at.Master!.Value].PinTwo
-            );
+            var ports = fitted.Machine.Carriers[at.Master!.Value];
+            var objection = at.IsPinTwo
+                ? Splitting.Objection(fitted.Machine, instance.Device, offered, ports)
+                : PortCompatibility.Objection(instance.Device, offered, ports.PinTwo);
             yield return Finding.That(
                 PortRules.Class,
                 instance.Key.ToString(),
@@ -97,21 +97,28 @@ internal static class PortChecks
     private static IEnumerable<Finding> Sharing(FittedMachine fitted) =>
         fitted
             .Cabled.Where(pair => pair.Home is { IsDirect: false })
-            .GroupBy(pair => pair.Home!.Value)
+            .GroupBy(pair => pair.Home!.Value with { IsPinTwo = false })
             .OrderBy(group => group.Key.ToString(), StringComparer.Ordinal)
-            .Select(group =>
-                Finding.AtMost(
-                    PortRules.Sharing,
-                    group.Key.ToString(),
-                    $"port `{group.Key}` carries {string.Join(" and ", group.Select(pair => $"`{pair.Instance.Key}`"))}",
-                    Measure.Count(group.Count()),
-                    Measure.Count(1),
-                    SpanOf(fitted, group.Last().Instance)
-                ) with
-                {
-                    Fix = "give one of them another home",
-                }
-            );
+            .Select(group => Sharing(fitted, group.Key, [.. group.Select(pair => pair.Instance)]));
+
+    private static Finding Sharing(FittedMachine fitted, Home port, ImmutableArray<FitInstance> sharing)
+    {
+        var pins = sharing.Select(instance => fitted.Pins.HomeOf(instance.Key)).Distinct().Count();
+        var allowed = fitted.Machine.Carriers.TryGetValue(port.Master!.Value, out var ports)
+            ? Math.Min(pins, Splitting.Allowed(fitted.Machine, ports, sharing))
+            : 1;
+        return Finding.AtMost(
+            PortRules.Sharing,
+            port.ToString(),
+            $"port `{port}` carries {string.Join(" and ", sharing.Select(instance => $"`{instance.Key}`"))}",
+            Measure.Count(sharing.Length),
+            Measure.Count(allowed),
+            SpanOf(fitted, sharing[^1])
+        ) with
+        {
+            Fix = "give one of them another home",
+        };
+    }
 
     private static IEnumerable<Finding> Spare(FittedMachine fitted) =>
         fitted.Masters.Select(master =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
 using Configurator.Core.Sources;
 
@@ -38,11 +39,17 @@ internal static class ReachChecks
         };
     }
 
-    private static Micrometres LimitFor(CableRun cable)
-    {
-        var stock = cable.Cordset?.Cordset is { } cordset ? Micrometres.From(cordset.Lengths[^1]) : IoLinkMax;
-        return cable is DeviceCable { Home.IsDirect: false } && stock > IoLinkMax ? IoLinkMax : stock;
-    }
+    /// <summary>The longest cable to a port: the longest in stock, and no more than IO-Link allows.</summary>
+    public static Micrometres LimitAtPort(Device? cordset) =>
+        LongestOf(cordset) is { } stock && stock < IoLinkMax ? stock : IoLinkMax;
+
+    private static Micrometres LimitFor(CableRun cable) =>
+        cable is DeviceCable { Home.IsDirect: false }
+            ? LimitAtPort(cable.Cordset)
+            : LongestOf(cable.Cordset) ?? IoLinkMax;
+
+    private static Micrometres? LongestOf(Device? cordset) =>
+        cordset?.Cordset is { } cable ? Micrometres.From(cable.Lengths[^1]) : null;
 
     private static (string About, string What, SourceSpan Span) Describe(FittedMachine fitted, CableRun cable) =>
         cable switch

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Model;
+
+namespace Configurator.Core.Engineering.AllOrders;
+
+/// <summary>Reports what fails only in configurations that are not published.</summary>
+internal static class AllOrdersDiagnostics
+{
+    public static IEnumerable<Diagnostic> Of(
+        AllOrdersReport report,
+        ImmutableArray<EngineeredConfiguration> published
+    )
+    {
+        var reported = published
+            .Where(configuration => configuration.Machine.Id.Value == report.Machine.Id.Value)
+            .SelectMany(configuration => configuration.Report.Findings)
+            .Where(finding => finding.Verdict != Verdict.Pass)
+            .Select(finding => finding.Id)
+            .ToHashSet(StringComparer.Ordinal);
+        return report
+            .Findings.Where(worst => worst.Finding.Verdict == Verdict.Fail && !reported.Contains(worst.Finding.Id))
+            .GroupBy(worst => (worst.Finding.Rule.Name, worst.Finding.Statement))
+            .Select(group => Of(report.Machine, group.First()));
+    }
+
+    private static Diagnostic Of(Machine machine, WorstFinding worst) =>
+        new(worst.Finding.Rule.Diagnostic, FindingDiagnostics.Message(worst.Finding), worst.Finding.Span)
+        {
+            Notes =
+            [
+                new(
+                    $"finding `{worst.Finding.Id}` in an order that nobody has published yet: {OrderOf(worst.Configuration)}",
+                    machine.Id.Span
+                ),
+            ],
+            Fix = worst.Finding.Fix is null ? null : new(worst.Finding.Fix),
+        };
+
+    private static string OrderOf(Configuration order) =>
+        order.Quantities.IsEmpty
+            ? "no options"
+            : string.Join(
+                ' ',
+                order.Quantities.Select(pick =>
+                    pick.Value == 1 ? pick.Key.Value : FormattableString.Invariant($"{pick.Key}={pick.Value}")
+                )
+            );
+}
