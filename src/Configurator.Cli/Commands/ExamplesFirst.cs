@@ -43,6 +43,7 @@ internal sealed class ExamplesFirst(HelpAction help) : SynchronousCommandLineAct
             [
                 ("configurator prove", "count the configurations of every machine"),
                 ("configurator prove pantry-four --format json", "of one, for a program"),
+                ("configurator prove pantry-four --weigh mass", "all of one load: extremes, margins, histogram"),
             ],
             "schema" =>
             [

@@ -77,14 +77,19 @@ internal static class ProveCommand
 
         output.Write(
             format == OutputFormat.Json
-                ? ProofJson.Of(shown, (json, proof) => LoadJson.Write(json, WorstCases.Of(proof.Logic), Covering(proof)))
+                ? ProofJson.Of(
+                    shown,
+                    (json, proof) => LoadJson.Write(json, WorstCases.Of(proof.Logic), Covering(proof))
+                )
                 : string.Join('\n', shown.AsParallel().AsOrdered().Select(Say))
         );
         return shown.Exists(proof => proof.Health.IsEmpty) ? ExitCodes.Findings : ExitCodes.Fine;
     }
 
     private static string Say(MachineProof proof) =>
-        ProofText.Of(proof) + (proof.Health.IsEmpty ? "" : WorstCaseText.Of(WorstCases.Of(proof.Logic), Covering(proof)));
+        proof.Health.IsEmpty
+            ? ProofText.Of(proof)
+            : ProofText.Of(proof) + WorstCaseText.Of(WorstCases.Of(proof.Logic), Covering(proof));
 
     private static CoveringSet? Covering(MachineProof proof) =>
         CoveringSet.Of(proof.Logic, CoveringSet.QuickWork);

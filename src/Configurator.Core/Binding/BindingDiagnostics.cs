@@ -122,6 +122,12 @@ internal static partial class BindingDiagnostics
     public static Diagnostic QuantityNegative(ScalarSyntax scalar) =>
         new(OutOfRange, $"`{scalar.Text}` is below zero", scalar.Span) { Fix = new("write a value of zero or more") };
 
+    public static Diagnostic ShareTooLarge(Located<Quantity> share) =>
+        new(OutOfRange, $"`{share.Value}` is more than all of them", share.Span)
+        {
+            Fix = new("write a share from 0 to 100 percent"),
+        };
+
     public static Diagnostic CountOutOfRange(ScalarSyntax scalar, CountShape shape) =>
         new(OutOfRange, $"`{scalar.Text}` is not {shape.Wanted}", scalar.Span) { Fix = new($"write {shape.Wanted}") };
 

@@ -74,6 +74,7 @@ internal static class MachineBinder
         var choices = rules.Choices(f);
         var machineRules = rules.Rules(f);
         var limits = rules.Limits(f);
+        var mix = rules.OrderMix(f);
 
         var layout = ReadLayout(f, report);
         var before = report.Count;
@@ -99,6 +100,7 @@ internal static class MachineBinder
             Choices = choices,
             Rules = machineRules,
             Limits = limits,
+            OrderMix = mix,
             Standard = standard,
             Accepted = AcceptedBinder.Bind(f.Records("accepted")),
             Options = offered,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
 using Configurator.Core.Sources;
 
 namespace Configurator.Core.Binding;
@@ -33,6 +34,35 @@ internal sealed class RuleBinder(
 
     public ImmutableArray<CountLimit> Limits(Fields f) =>
         Unique.By("limit", f.Records("limits").Select(ReadLimit).OfType<CountLimit>(), limit => limit.Id, report);
+
+    /// <summary>Shares of options offered, none above 100 percent; one that is not is reported and left out.</summary>
+    public ImmutableArray<OrderShare> OrderMix(Fields f) =>
+        [
+            .. Unique
+                .By(
+                    "share of orders",
+                    f.Records("order-mix").Select(ReadOrderShare).OfType<OrderShare>(),
+                    share => share.Option.Select(id => id.Value),
+                    report
+                )
+                .Where(share => IsOffered(share.Option.Select(id => id.Value))),
+        ];
+
+    private OrderShare? ReadOrderShare(Fields f)
+    {
+        if (f.One<string>("option") is not { } option || f.One<Quantity>("share") is not { } share)
+        {
+            return null;
+        }
+
+        if (share.Value.InBase > 100)
+        {
+            report.Add(BindingDiagnostics.ShareTooLarge(share));
+            return null;
+        }
+
+        return new(option.Select(id => new OptionId(id)), share.Value);
+    }
 
     private Choice? ReadChoice(Fields f)
     {

@@ -31,6 +31,9 @@ public sealed record Machine(Located<MachineId> Id, Text Title, string Document,
 
     public ImmutableArray<CountLimit> Limits { get; init; } = [];
 
+    /// <summary>How often options are ordered, as declared; empty where nothing is.</summary>
+    public ImmutableArray<OrderShare> OrderMix { get; init; } = [];
+
     public ImmutableArray<Fit> Standard { get; init; } = [];
 
     public ImmutableArray<AcceptedDeviation> Accepted { get; init; } = [];
@@ -124,6 +127,9 @@ public sealed record CountLimit(
 
 /// <summary>What each one of an option counts for in a limit.</summary>
 public sealed record CountShare(Located<OptionId> Option, int Each);
+
+/// <summary>How often an option is ordered, as a share of all orders, from 0 to 100 percent.</summary>
+public sealed record OrderShare(Located<OptionId> Option, Quantity Share);
 
 /// <summary>A failed finding that a named role accepts, with the reason and the last day it stands (ISO
 /// 8601).</summary>

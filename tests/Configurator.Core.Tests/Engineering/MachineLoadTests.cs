@@ -13,6 +13,8 @@ public class MachineLoadTests
 {
     private const int Configurations = 60;
 
+    private static readonly Load[] PortLoads = [Load.ClassAPorts, Load.ClassBPorts, Load.HubPorts];
+
     public static TheoryData<string> Machines { get; } =
         [.. DemoCatalogue.Machines.Select(machine => machine.Id.Value.Value), SmallCatalogue.MachineId.Value];
 
@@ -22,8 +24,23 @@ public class MachineLoadTests
     public void A_load_is_what_the_devices_mounted_add_up_to(string id) =>
         Compare(
             id,
-            machine => Load.All.Where(load => load != Load.BoxCables),
+            machine => Load.All.Where(load => load != Load.BoxCables && !PortLoads.Contains(load)),
             (fitted, load) => fitted.Fitted.Sum(instance => OptionLoads.Of(fitted.Machine, instance, load))
+        );
+
+    // Source: the ports of the devices that engineering mounts, each once.
+    [Theory]
+    [MemberData(nameof(Machines))]
+    public void A_port_counts_once_whatever_shares_it(string id) =>
+        Compare(
+            id,
+            _ => PortLoads,
+            (fitted, load) =>
+                fitted
+                    .Fitted.Where(instance => OptionLoads.Of(fitted.Machine, instance, load) != 0)
+                    .Select(instance => fitted.Machine.Plan.HomeOf(instance.Key)!.Value with { IsPinTwo = false })
+                    .Distinct()
+                    .Count()
         );
 
     // Source: the cables that engineering lists for each configuration.

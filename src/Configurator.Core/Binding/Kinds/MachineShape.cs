@@ -146,6 +146,14 @@ internal static class MachineShape
         ]
     );
 
+    private static readonly RecordShape Mix = new(
+        "share of orders",
+        [
+            Required("option", AnOption, "An option."),
+            Required("share", Of(Dimension.Share), "In how many of a hundred orders it is."),
+        ]
+    );
+
     public static readonly RecordShape Machine = new(
         "machine",
         [
@@ -168,6 +176,7 @@ internal static class MachineShape
             Optional("choices", new ListShape(Choice), "Sets of options of which so many must be taken."),
             Optional("rules", new ListShape(Rule), "What else must hold."),
             Optional("limits", new ListShape(Limit), "Counts over options that must not be exceeded."),
+            Optional("order-mix", new ListShape(Mix), "How often options are ordered, to weight shares with."),
             Optional("standard", new ListShape(OptionShape.Fit), "Fits on every machine of the model."),
             Optional("accepted", new ListShape(Accepted), "Deviations accepted on every machine of the model."),
         ]

@@ -6,7 +6,7 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages;
 
-/// <summary>The least and the most of every load over all configurations of a machine, with what they hold for.</summary>
+/// <summary>The least and the most of every load over all configurations of a machine.</summary>
 internal static class WorstCaseTable
 {
     public static IEnumerable<Block> Of(DocumentContext context, Links links, Machine machine)

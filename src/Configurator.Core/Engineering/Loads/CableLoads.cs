@@ -64,7 +64,8 @@ internal static class CableLoads
                         [
                             fitted,
                             FitConditions.Of(hub),
-                            .. hubs.Take(i).Select(Condition (before) => new NoneOf([FitConditions.Of(before)], default)),
+                            .. hubs[..i]
+                                .Select(Condition (before) => new NoneOf([FitConditions.Of(before)], default)),
                         ],
                         default
                     ),
@@ -83,7 +84,12 @@ internal static class CableLoads
             ));
 
     private static long Length(Machine machine, FitInstance instance, Home home, Station from) =>
-        Length(machine, Cabling.CordsetFor(machine, instance.Device, Cabling.ClassOf(machine, home)), from, instance.Station);
+        Length(
+            machine,
+            Cabling.CordsetFor(machine, instance.Device, Cabling.ClassOf(machine, home)),
+            from,
+            instance.Station
+        );
 
     private static long Length(Machine machine, Device? cordset, Station from, Station to)
     {

@@ -23,10 +23,19 @@ public static class FitConditions
     public static Condition Of(Machine machine, Master master) =>
         !master.IsExtension
             ? Always
-            : new AnyOf(
-                [.. At(machine, master.Name.Value).Select(Of).DistinctBy(Logic.ConditionKey.Of, StringComparer.Ordinal)],
-                master.Name.Span
-            );
+            : Any(At(machine, master.Name.Value));
+
+    /// <summary>Some of them is mounted.</summary>
+    public static Condition Any(IEnumerable<FitInstance> instances)
+    {
+        ImmutableArray<Condition> each =
+        [
+            .. instances.Select(Of).DistinctBy(Logic.ConditionKey.Of, StringComparer.Ordinal),
+        ];
+        return each is [var only] ? only
+            : each.Any(one => one is AllOf { Of.IsEmpty: true }) ? Always
+            : new AnyOf(each, default);
+    }
 
     /// <summary>Instances at home on a master or hub.</summary>
     public static IEnumerable<FitInstance> At(Machine machine, MasterName carrier) =>

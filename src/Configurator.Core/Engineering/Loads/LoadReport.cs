@@ -10,12 +10,14 @@ namespace Configurator.Core.Engineering.Loads;
 /// <param name="Mean">Over configurations, not over sales; null where not computed.</param>
 /// <param name="Margins">Null where not computed.</param>
 /// <param name="Histogram">Null where not computed.</param>
+/// <param name="Mixed">By the declared order mix; null where the machine declares none.</param>
 public sealed record LoadReport(
     Machine Machine,
     WorstCase WorstCase,
     Rational? Mean,
     ImmutableArray<OptionMargin>? Margins,
-    ImmutableArray<WeightClass>? Histogram
+    ImmutableArray<WeightClass>? Histogram,
+    MixedLoad? Mixed
 )
 {
     public Load Load => WorstCase.Load;
@@ -32,7 +34,10 @@ public sealed record LoadReport(
                 new(load, sum, lightest, heaviest),
                 weigher.Mean(sum, all),
                 weigher.Margins(sum, all),
-                weigher.Histogram(sum, all)
+                weigher.Histogram(sum, all),
+                logic.Machine.OrderMix is { IsEmpty: false } mix
+                    ? new(weigher.Mean(sum, all, mix), weigher.Histogram(sum, all, mix))
+                    : null
             )
             : null;
     }

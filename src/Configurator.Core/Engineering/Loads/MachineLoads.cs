@@ -35,13 +35,14 @@ public static class MachineLoads
         {
             "cable" => CableLoads.Of(machine),
             "extensions" => Extensions(machine, _ => 1),
+            "ports-a" or "ports-b" or "ports-hub" => Ports(machine, load),
             _ when Load.IsPrice(load) => Prices(machine, load),
             "box-cables" => Fits(machine, instance => OptionLoads.Of(machine, instance, load))
                 .Concat(CableLoads.TrunkEntries(machine)),
             _ => Fits(machine, instance => OptionLoads.Of(machine, instance, load)),
         };
 
-    /// <summary>Options as often as they are taken, and every device that is not part of the standard machine.</summary>
+    /// <summary>Options as often as they are taken, and every device that the standard machine lacks.</summary>
     private static IEnumerable<WeightedTerm> Prices(Machine machine, Load load) =>
         machine
             .Options.Values.SelectMany(option =>
@@ -56,6 +57,15 @@ public static class MachineLoads
                 Fits(machine, instance => instance.Option is null ? 0 : Amount(instance.Device.Price, load))
             )
             .Concat(Extensions(machine, master => Amount(master.Device.Price, load)));
+
+    /// <summary>A port counts once, whichever of the fits at home there are mounted: two plain signals can share one by
+    /// a splitter, fits that never go together by taking turns.</summary>
+    private static IEnumerable<WeightedTerm> Ports(Machine machine, Load load) =>
+        FitConditions
+            .Sound(machine)
+            .Where(instance => OptionLoads.Of(machine, instance, load) != 0)
+            .GroupBy(instance => machine.Plan.HomeOf(instance.Key) is { } home ? (home.Master, home.Port) : default)
+            .Select(port => new WeightedTerm(FitConditions.Any(port), 1));
 
     private static IEnumerable<WeightedTerm> Fits(Machine machine, Func<FitInstance, long> weight) =>
         FitConditions

@@ -69,7 +69,10 @@ internal static class AlgebraicCover
     private static List<int[]> Product(GaloisField field, int columns)
     {
         var q = field.Size;
-        List<int[]> rows = [.. All(q * q).Select(row => All(columns).Select(column => Line(row, column % (q + 1))).ToArray())];
+        List<int[]> rows =
+        [
+            .. All(q * q).Select(row => All(columns).Select(column => Line(row, column % (q + 1))).ToArray()),
+        ];
         for (var group = q + 1; group < columns; group *= q)
         {
             var apart = group;
@@ -90,5 +93,8 @@ internal static class AlgebraicCover
     private static IEnumerable<int> All(int count) => Enumerable.Range(0, count);
 
     private static List<int[]> Folded(List<int[]> rows, ImmutableArray<int> sizes) =>
-        [.. rows.Select(row => row.Select((value, i) => value % sizes[i]).ToArray()).DistinctBy(row => string.Join(' ', row), StringComparer.Ordinal)];
+        [
+            .. rows.Select(row => row.Select((value, i) => value % sizes[i]).ToArray())
+                .DistinctBy(row => string.Join(' ', row), StringComparer.Ordinal),
+        ];
 }

@@ -44,7 +44,13 @@ internal static class Cover
     private static List<int[]> Alone(PairSet pairs) =>
         pairs.Sizes.IsEmpty
             ? [[]]
-            : [.. Enumerable.Range(0, pairs.ValueCount).Where(value => pairs.Has(value, value)).Select(value => new[] { value })];
+            :
+            [
+                .. Enumerable
+                    .Range(0, pairs.ValueCount)
+                    .Where(value => pairs.Has(value, value))
+                    .Select(value => new[] { value }),
+            ];
 
     private static int[] Numbered(PairSet pairs, int[] row) =>
         [.. row.Select((value, i) => pairs.First[i] + value)];

@@ -69,7 +69,7 @@ internal sealed class PairSet
         }
     }
 
-    /// <summary>No two pairs of the same two parameters stand in one row, so no fewer rows can cover them all.</summary>
+    /// <summary>No two pairs of the same two parameters stand in one row: no fewer rows can cover all.</summary>
     public int RowsMin =>
         All.GroupBy(pair => (ParameterOf[pair.One], ParameterOf[pair.Other]))
             .Select(group => group.Count())

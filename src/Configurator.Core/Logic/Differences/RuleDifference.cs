@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using Configurator.Core.Logic.Rules;
-using Configurator.Core.Model;
 
 namespace Configurator.Core.Logic.Differences;
 
@@ -62,6 +61,3 @@ public sealed record RuleDifference(
         );
     }
 }
-
-/// <param name="Because">The rules that it breaks on the other side.</param>
-public sealed record DifferenceExample(Configuration Configuration, ImmutableArray<OrderRule> Because);

@@ -41,8 +41,8 @@ internal sealed class BinarySum
     public int AtMost(long most) => Compare(most, isLeast: false);
 
     /// <summary>
-    /// At least: wherever the number has a 1, the sum has one too or has a 1 higher up where the number has a 0. At most
-    /// is the same with ones and zeros exchanged.
+    /// At least: wherever the number has a 1, the sum has one too or has a 1 higher up where the number has a 0.
+    /// At most is the same with ones and zeros exchanged.
     /// </summary>
     private int Compare(long number, bool isLeast)
     {

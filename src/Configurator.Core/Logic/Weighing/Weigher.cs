@@ -13,8 +13,8 @@ namespace Configurator.Core.Logic.Weighing;
 /// </summary>
 /// <remarks>
 /// Conditions become variables of the compiled rules; they follow from the options, so nothing is counted twice. Naming
-/// them all beforehand saves compiling anew. Where the rules cannot be compiled, the heaviest and the lightest come from
-/// a search, and what is null is not computed. Not for several threads at once.
+/// them all beforehand saves compiling anew. Where the rules cannot be compiled, the heaviest and the lightest come
+/// from a search, and what is null is not computed. Not for several threads at once.
 /// </remarks>
 public sealed class Weigher
 {
@@ -84,8 +84,8 @@ public sealed class Weigher
         return sought with { Found = sought.Found?.Negated };
     }
 
-    /// <summary>For each option, how heavy a configuration can be with it and without; empty where none fits, null where
-    /// not computed.</summary>
+    /// <summary>For each option, how heavy a configuration can be with it and without; empty where none fits, null
+    /// where not computed.</summary>
     public ImmutableArray<OptionMargin>? Margins(WeightedSum sum, PartialOrder within)
     {
         if (Values(sum, within) is not { } asked)
@@ -109,18 +109,27 @@ public sealed class Weigher
 
     /// <summary>How many configurations weigh how much, ascending; sums to their number. Null where not
     /// computed.</summary>
-    public ImmutableArray<WeightClass>? Histogram(WeightedSum sum, PartialOrder within)
+    public ImmutableArray<WeightClass>? Histogram(WeightedSum sum, PartialOrder within) => Histogram(sum, within, []);
+
+    /// <summary>The same, each configuration counted by a declared order mix (<see cref="OrderMixMeasure"/>): only the
+    /// shares in the sum of all mean something.</summary>
+    public ImmutableArray<WeightClass>? Histogram(
+        WeightedSum sum,
+        PartialOrder within,
+        ImmutableArray<OrderShare> mix
+    )
     {
         if (Values(sum, within) is not { } asked)
         {
             return null;
         }
 
-        var one = Measure.OneEach(asked.Diagram.Sizes.Length);
         var spread = asked.Within is { } values
-            ? Distribution.Of(asked.Diagram, values, asked.Weights, one, DistributionLimits.Usual)
+            ? Distribution.Of(asked.Diagram, values, asked.Weights, Measured(mix), DistributionLimits.Usual)
             : Spread.Nothing;
-        return spread is null ? null : [.. spread.Weights.Zip(spread.Counts, (weight, count) => new WeightClass(weight, count))];
+        return spread is null
+            ? null
+            : [.. spread.Weights.Zip(spread.Counts, (weight, count) => new WeightClass(weight, count))];
     }
 
     /// <summary>How many configurations weigh more, with the heaviest as an example.</summary>
@@ -141,15 +150,17 @@ public sealed class Weigher
     }
 
     /// <summary>The exact mean over all configurations that fit; null where none does or it is not computed.</summary>
-    public Rational? Mean(WeightedSum sum, PartialOrder within)
+    public Rational? Mean(WeightedSum sum, PartialOrder within) => Mean(sum, within, []);
+
+    /// <summary>The same, each configuration counted by a declared order mix (<see cref="OrderMixMeasure"/>).</summary>
+    public Rational? Mean(WeightedSum sum, PartialOrder within, ImmutableArray<OrderShare> mix)
     {
         if (Values(sum, within) is not { Within: { } values } asked)
         {
             return null;
         }
 
-        var one = Measure.OneEach(asked.Diagram.Sizes.Length);
-        var (count, total) = Average.Of(asked.Diagram, values, asked.Weights, one);
+        var (count, total) = Average.Of(asked.Diagram, values, asked.Weights, Measured(mix));
         return count.IsZero ? null : new Rational(total, count);
     }
 
@@ -222,6 +233,9 @@ public sealed class Weigher
 
         return (diagram, weights, Compiled.Within(within));
     }
+
+    private Measure Measured(ImmutableArray<OrderShare> mix) =>
+        OrderMixMeasure.Of(Compiled.Options.Formula.Sizes, Compiled.Options.Variables, mix);
 
     private static OptionMargin Margin(OptionId option, OptionVariable variable, long[][] margins) =>
         new(

@@ -79,8 +79,8 @@ internal sealed class WeightSearch
         return digits.AtMost(Floor(limit.AtMost - below, unit));
     }
 
-    /// <summary>The sum is the number below plus the digits times the unit: a literal of negative weight counts where it
-    /// is false.</summary>
+    /// <summary>The sum is the number below plus the digits times the unit: a literal of negative weight counts where
+    /// it is false.</summary>
     private (BinarySum Digits, long Below, long Unit) Digits(WeightedSum sum)
     {
         var terms = sum

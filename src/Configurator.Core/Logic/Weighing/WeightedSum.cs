@@ -3,7 +3,7 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Logic.Weighing;
 
-/// <summary>Whole numbers that add up over a configuration: a fixed part, and one for each condition that holds.</summary>
+/// <summary>Whole numbers that add up: a fixed part, and one for each condition that holds.</summary>
 /// <param name="Fixed">What every configuration weighs.</param>
 public sealed record WeightedSum(long Fixed, ImmutableArray<WeightedTerm> Terms)
 {
@@ -16,9 +16,3 @@ public sealed record WeightedSum(long Fixed, ImmutableArray<WeightedTerm> Terms)
     public long Of(Func<OptionId, int> quantity) =>
         Fixed + Terms.Where(term => term.When.Holds(quantity)).Sum(term => term.Weight);
 }
-
-/// <param name="Weight">Added where the condition holds; may be negative.</param>
-public readonly record struct WeightedTerm(Condition When, long Weight);
-
-/// <summary>A sum that may not come to more.</summary>
-public sealed record SumLimit(WeightedSum Sum, long AtMost);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Numerics;
 using System.Text;
@@ -5,6 +6,7 @@ using System.Text.Json;
 using Configurator.Core.Logic.Covering;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Engineering.Loads.Printing;
 
@@ -53,14 +55,17 @@ public static class LoadJson
             json.WriteString("scope", LoadWords.Scope(configurations));
             json.WriteString("configurations", Digits(configurations));
             Write(json, report.WorstCase);
-            json.WriteString(
-                "mean",
-                report.Mean is { } mean
-                    ? string.Create(CultureInfo.InvariantCulture, $"{mean.Numerator}/{mean.Denominator}")
-                    : "not computed"
-            );
+            json.WriteString("mean", Fraction(report.Mean));
             Margins(json, report);
-            Histogram(json, report);
+            Histogram(json, "histogram", report.Histogram);
+            if (report.Mixed is { } mixed)
+            {
+                json.WriteStartObject("by-order-mix");
+                json.WriteString("mean", Fraction(mixed.Mean));
+                Histogram(json, "measure", mixed.Histogram);
+                json.WriteEndObject();
+            }
+
             json.WriteEndObject();
         }
 
@@ -120,16 +125,16 @@ public static class LoadJson
         json.WriteEndObject();
     }
 
-    private static void Histogram(Utf8JsonWriter json, LoadReport report)
+    private static void Histogram(Utf8JsonWriter json, string name, ImmutableArray<WeightClass>? histogram)
     {
-        if (report.Histogram is not { } histogram)
+        if (histogram is not { } known)
         {
-            json.WriteString("histogram", "not computed");
+            json.WriteString(name, "not computed");
             return;
         }
 
-        json.WriteStartArray("histogram");
-        foreach (var one in histogram)
+        json.WriteStartArray(name);
+        foreach (var one in known)
         {
             json.WriteStartObject();
             json.WriteNumber("weight", one.Weight);
@@ -139,6 +144,11 @@ public static class LoadJson
 
         json.WriteEndArray();
     }
+
+    private static string Fraction(Rational? value) =>
+        value is { } fraction
+            ? string.Create(CultureInfo.InvariantCulture, $"{fraction.Numerator}/{fraction.Denominator}")
+            : "not computed";
 
     private static string Digits(BigInteger? number) =>
         number?.ToString(CultureInfo.InvariantCulture) ?? "not computed";

@@ -5,10 +5,11 @@ using System.Text;
 using Configurator.Core.Logic.Printing;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Engineering.Loads.Printing;
 
-/// <summary>Says all of one load: heaviest, lightest, mean, margins of options, and how configurations spread.</summary>
+/// <summary>Says all of one load: extremes, mean, margins of options, and how configurations spread.</summary>
 public static class LoadReportText
 {
     public static string Of(LoadReport report, BigInteger? configurations)
@@ -20,7 +21,12 @@ public static class LoadReportText
         Line($"{LoadWords.Scope(configurations)}");
         Line($"  most   {LoadWords.Weight(load, worst.Heaviest)} with {LoadWords.Options(worst.Heaviest.Witness)}");
         Line($"  least  {LoadWords.Weight(load, worst.Lightest)} with {LoadWords.Options(worst.Lightest.Witness)}");
-        Line($"  mean   {Mean(report)}");
+        Line($"  mean   {Mean(load, report.Mean)} (of configurations, not of sales)");
+        if (report.Mixed is { } mixed)
+        {
+            Line($"  mean   {Mean(load, mixed.Mean)} (by the declared order mix)");
+        }
+
         Line($"\nmost that a configuration comes to without the option, and with it");
         foreach (var line in report.Margins is { } margins ? margins.Select(one => Margin(load, one)) : ["  not computed"])
         {
@@ -33,14 +39,20 @@ public static class LoadReportText
             Line($"{line}");
         }
 
+        if (report.Mixed is not null)
+        {
+            Line($"\nshares by load, by the declared order mix");
+            foreach (var line in Shares(load, report.Mixed.Histogram))
+            {
+                Line($"{line}");
+            }
+        }
+
         return text.ToString();
     }
 
-    private static string Mean(LoadReport report) =>
-        report.Mean is { } mean
-            ? $"{(mean / report.Load.SmallPerUnit).ToString(decimals: 2)} {report.Load.Unit}".TrimEnd()
-                + " (of configurations, not of sales)"
-            : "not computed";
+    private static string Mean(Load load, Rational? mean) =>
+        mean is { } weight ? $"{(weight / load.SmallPerUnit).ToString(decimals: 2)} {load.Unit}".TrimEnd() : "not computed";
 
     private static string Margin(Load load, OptionMargin margin)
     {
@@ -58,7 +70,7 @@ public static class LoadReportText
 
     private static IEnumerable<string> Histogram(Load load, ImmutableArray<WeightClass> histogram)
     {
-        var all = histogram.Aggregate(BigInteger.Zero, (sum, one) => sum + one.Configurations);
+        var all = Sum(histogram);
         return Histograms
             .Of(histogram)
             .Select(range =>
@@ -68,6 +80,17 @@ public static class LoadReportText
                 )
             );
     }
+
+    private static IEnumerable<string> Shares(Load load, ImmutableArray<WeightClass>? histogram) =>
+        histogram is not { } known ? ["  not computed"]
+        : Sum(known) is { IsZero: false } all
+            ? Histograms
+                .Of(known)
+                .Select(range => $"  {Range(load, range)}: {Histograms.Share(range.Configurations, all)}")
+        : ["  none: the mix leaves no configuration"];
+
+    private static BigInteger Sum(ImmutableArray<WeightClass> histogram) =>
+        histogram.Aggregate(BigInteger.Zero, (sum, one) => sum + one.Configurations);
 
     private static string Range(Load load, WeightRange range) =>
         range.From == range.To ? load.Print(range.From) : $"{load.Print(range.From)} to {load.Print(range.To)}";
