@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Configurator.Core.Engineering.Loads;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
