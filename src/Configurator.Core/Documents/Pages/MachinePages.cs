@@ -100,7 +100,9 @@ internal static class MachinePages
                                 "; ",
                                 option.Requires.Select(requirement => Say(context, requirement.Condition))
                             ),
-                            Cell.Of(OptionReasons.NotWith(context, option).Select(link => links.Option(link.Other.Value))),
+                            Cell.Of(
+                                OptionReasons.NotWith(context, option).Select(link => links.Option(link.Other.Value))
+                            ),
                             Cell.Of(option.ComesWith.Select(link => links.Option(link.Other.Value))),
                             CataloguePages.TouchesBox(context, option)
                         )

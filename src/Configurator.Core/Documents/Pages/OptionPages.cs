@@ -66,7 +66,10 @@ internal static class OptionPages
                     option.Requires.Select(requirement => MachinePages.Say(context, requirement.Condition))
                 )
             ),
-            new(words.NotWith, [.. OptionReasons.NotWith(context, option).Select(link => links.Option(link.Other.Value))]),
+            new(
+                words.NotWith,
+                [.. OptionReasons.NotWith(context, option).Select(link => links.Option(link.Other.Value))]
+            ),
             new(words.ComesWith, [.. option.ComesWith.Select(link => links.Option(link.Other.Value))]),
             Fact.Of(words.TouchesBox, CataloguePages.TouchesBox(context, option)),
             Fact.Of(words.OptionPrice, context.Print(option.Price)),

@@ -83,8 +83,8 @@ internal static class BoxChecks
         }
     }
 
-    /// <summary>One for each sensor wired directly, and one for each option that says it takes one but whose device, such
-    /// as a coder, is wired to terminals.</summary>
+    /// <summary>One for each sensor wired directly, and one for each option that says it takes one but whose device,
+    /// such as a coder, is wired to terminals.</summary>
     private static int FastInputs(ImmutableArray<CableRun> cables)
     {
         var direct = cables.OfType<DeviceCable>().Where(cable => cable.Home.IsDirect).ToList();
