@@ -27,8 +27,7 @@ internal sealed record RuleModel(ImmutableArray<OptionNumbers> Options, Immutabl
     private static OrderRule Of(MachineRule rule) =>
         new(
             RuleKind.MachineRule,
-            (rule.When is null ? "every order" : $"an order with {ConditionText.Of(rule.When)}")
-                + $" needs {ConditionText.Of(rule.Need)}",
+            RuleText.Of(rule),
             rule.Because,
             rule.Id.Span
         )
