@@ -22,6 +22,10 @@ public static class Pipeline
     public static Outcome<EngineeredCatalogue> Check(SourceSet sources) =>
         Loader.Load(sources).Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
 
+    /// <summary>The same, and what cannot be shown of the prose.</summary>
+    public static Outcome<EngineeredCatalogue> CheckWithProse(SourceSet sources) =>
+        Check(sources).Then(engineered => new Outcome<EngineeredCatalogue>(engineered, Renderer.CheckProse(engineered.Catalogue)));
+
     /// <summary>The whole site, and everything that can be found wrong.</summary>
     public static Outcome<SiteFiles> Build(SourceSet sources, RunFacts facts) => Build(Check(sources), facts);
 

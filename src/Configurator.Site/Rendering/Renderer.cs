@@ -33,7 +33,10 @@ public static class Renderer
     }
 
     /// <summary>What cannot be shown of the prose, once for each piece however many pages carry it.</summary>
-    private static IEnumerable<Diagnostic> CheckProse(Catalogue catalogue) =>
+    public static ImmutableArray<Diagnostic> CheckProse(Catalogue catalogue) =>
+        [.. Passages(catalogue).AsParallel().AsOrdered().SelectMany(passage => ProseOf(passage).Diagnostics)];
+
+    private static IEnumerable<Passage> Passages(Catalogue catalogue) =>
         catalogue
             .Options.Values.SelectMany(option => option.Notes.Sections)
             .Concat(catalogue.Devices.Values.SelectMany(device => device.Notes.Sections))
@@ -43,10 +46,7 @@ public static class Renderer
                     .Machines.Values.Select(machine => machine.About)
                     .OfType<SourceText>()
                     .Select(about => new Passage(about.Text, SourceSpan.FileStart(about.Path), BelowLevel: 2))
-            )
-            .AsParallel()
-            .AsOrdered()
-            .SelectMany(passage => ProseOf(passage).Diagnostics);
+            );
 
     public static Outcome<SafeHtml> ProseOf(Passage passage) =>
         MarkdownRenderer.Render(passage.Markdown, passage.Span.Path, passage.Span.Line, passage.BelowLevel);
