@@ -85,7 +85,7 @@ internal static class HostileMade
     }
 
     public static string Option(int number, string more) => string.Create(
-        CultureInfo.InvariantCulture, $"option: o{number}\ntitle: An option\nsummary: One of many\noffered-on: [tray-one]\n{more}");
+        CultureInfo.InvariantCulture, $"option: o{number}\ntitle: Option {number}\nsummary: One of many\noffered-on: [tray-one]\n{more}");
 
     private static string Repeat(int times, string part) => new StringBuilder().Insert(0, part, times).ToString();
 
