@@ -14,22 +14,23 @@ public static class Renderer
     private const string Folder = "site-templates/";
     private const string AssetFolder = "site-templates/assets/";
 
-    public static Outcome<SiteFiles> Render(SiteDocuments documents)
+    /// <param name="store">Keeps compiled templates from one run to the next; null keeps none.</param>
+    public static Outcome<SiteFiles> Render(SiteDocuments documents, ITemplateStore? store = null)
     {
         var catalogue = documents.Engineered.Catalogue;
-        var pages = RendererOf(catalogue)
+        var pages = RendererOf(catalogue, store)
             .RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
         return new(pages.Value.With(Assets(catalogue.Assets)), [.. CheckProse(catalogue), .. pages.Diagnostics]);
     }
 
     /// <summary>What is wrong with templates and prose, without making pages.</summary>
-    public static Outcome<SiteFiles> Check(Catalogue catalogue) =>
-        new(SiteFiles.Empty, [.. CheckProse(catalogue), .. RendererOf(catalogue).CheckAll()]);
+    public static Outcome<SiteFiles> Check(Catalogue catalogue, ITemplateStore? store = null) =>
+        new(SiteFiles.Empty, [.. CheckProse(catalogue), .. RendererOf(catalogue, store).CheckAll()]);
 
-    private static PageRenderer RendererOf(Catalogue catalogue)
+    private static PageRenderer RendererOf(Catalogue catalogue, ITemplateStore? store)
     {
         var own = catalogue.Templates.Where(template => template.Path.StartsWith(Folder, StringComparison.Ordinal));
-        return new(TemplateSet.Of(own).Over(DefaultTemplates.Load()), typeof(Page).Assembly);
+        return new(TemplateSet.Of(own).Over(DefaultTemplates.Load()), store, [typeof(Page).Assembly]);
     }
 
     /// <summary>What cannot be shown of the prose, once for each piece however many pages carry it.</summary>

@@ -27,7 +27,7 @@ public sealed class EarlierSite : IDisposable
     {
         using var output = new StringWriter();
         using var errors = new StringWriter();
-        var exitCode = CommandLine.Run(["publish", "--to", target, "--catalogue", catalogue, .. more], output, errors);
+        var exitCode = CommandLine.Run(["publish", "--fresh-templates", "--to", target, "--catalogue", catalogue, .. more], output, errors);
         return (exitCode, output.ToString() + errors);
     }
 

@@ -38,6 +38,8 @@ internal static class Tool
             start.ArgumentList.Add(argument);
         }
 
+        // A cache of the tests' own, and warm after the first publish.
+        start.Environment["XDG_CACHE_HOME"] = Path.Combine(AppContext.BaseDirectory, "caches");
         foreach (var (name, value) in environment)
         {
             start.Environment[name] = value;

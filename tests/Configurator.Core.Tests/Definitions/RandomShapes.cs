@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Configurator.Core.Binding.Kinds;
 using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Model.Units;
@@ -88,7 +87,7 @@ internal static class RandomShapes
     /// <summary>A word that has the form asked for, where there is one.</summary>
     private static string Matching(Dice dice, PatternShape pattern)
     {
-        var fitting = Corpus.Words.Where(word => Regex.IsMatch(word, pattern.Pattern, RegexOptions.NonBacktracking)).ToList();
+        var fitting = Corpus.Words.Where(word => pattern.IsMatch(word)).ToList();
         return fitting.Count == 0 ? dice.Pick(Corpus.Words) : dice.Pick(fitting);
     }
 }
