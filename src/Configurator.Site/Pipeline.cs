@@ -22,21 +22,34 @@ public static class Pipeline
     public static Outcome<EngineeredCatalogue> Check(SourceSet sources) =>
         Loader.Load(sources).Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
 
+    /// <summary>The same, and what cannot be shown of the prose.</summary>
+    public static Outcome<EngineeredCatalogue> CheckWithProse(SourceSet sources) =>
+        Check(sources)
+            .Then(engineered => new Outcome<EngineeredCatalogue>(
+                engineered,
+                Renderer.CheckProse(engineered.Catalogue)
+            ));
+
     /// <summary>The whole site, and everything that can be found wrong.</summary>
     public static Outcome<SiteFiles> Build(SourceSet sources, RunFacts facts) => Build(Check(sources), facts);
 
     /// <summary>The site of a checked catalogue. Where that has errors no page is made, but templates and prose are
     /// still checked.</summary>
-    public static Outcome<SiteFiles> Build(Outcome<EngineeredCatalogue> engineered, RunFacts facts) =>
+    /// <param name="store">Keeps compiled templates from one run to the next; null keeps none.</param>
+    public static Outcome<SiteFiles> Build(
+        Outcome<EngineeredCatalogue> engineered,
+        RunFacts facts,
+        ITemplateStore? store = null
+    ) =>
         engineered.HasErrors
-            ? engineered.Then(catalogue => Renderer.Check(catalogue.Catalogue))
-            : engineered.Then(catalogue => Pages(catalogue, facts));
+            ? engineered.Then(catalogue => Renderer.Check(catalogue.Catalogue, store))
+            : engineered.Then(catalogue => Pages(catalogue, facts, store));
 
-    private static Outcome<SiteFiles> Pages(EngineeredCatalogue engineered, RunFacts facts) =>
+    private static Outcome<SiteFiles> Pages(EngineeredCatalogue engineered, RunFacts facts, ITemplateStore? store) =>
         Inspected(
             Documenter
                 .Compose(engineered, facts.Revision)
-                .Then(Renderer.Render)
+                .Then(documents => Renderer.Render(documents, store))
                 .Then(site => WithBuildInfo(site, facts))
         );
 

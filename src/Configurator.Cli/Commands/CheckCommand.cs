@@ -25,7 +25,7 @@ internal static class CheckCommand
             return Report.Environment(problem, errors);
         }
 
-        var checkedCatalogue = Pipeline.Check(reading.Sources);
+        var checkedCatalogue = Pipeline.CheckWithProse(reading.Sources);
         Report.Print(
             checkedCatalogue.Diagnostics,
             reading.Sources,

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using Configurator.Core.Diagnostics;
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Printing;
 using Configurator.Core.Model;
@@ -58,7 +57,12 @@ internal static class OrderCommand
 
         if (!proofs.TryGetValue(new(machine), out var proof))
         {
-            return Unknown("machine", machine, proofs.Keys.Select(id => id.Value), errors);
+            return UnknownName.Say(
+                $"there is no machine `{machine}`",
+                machine,
+                proofs.Keys.Select(id => id.Value),
+                errors
+            );
         }
 
         var order = PartialOrder.Empty;
@@ -72,12 +76,7 @@ internal static class OrderCommand
 
             if (!proof.Logic.Machine.Options.ContainsKey(pick.Option))
             {
-                return Unknown(
-                    $"option on `{machine}`",
-                    pick.Option.Value,
-                    proof.Logic.Machine.Options.Keys.Select(id => id.Value),
-                    errors
-                );
+                return UnknownName.SayOfOption(pick.Option, proof.Logic.Machine, proofs, errors);
             }
 
             order = order.With(pick.Option, pick.Range);
@@ -88,17 +87,6 @@ internal static class OrderCommand
             format == OutputFormat.Json ? OrderJson.Of(proof.Logic, answer) : OrderText.Of(proof.Logic, answer)
         );
         return answer.IsPossible ? ExitCodes.Fine : ExitCodes.Findings;
-    }
-
-    private static int Unknown(string noun, string name, IEnumerable<string> known, TextWriter errors)
-    {
-        errors.WriteLine($"configurator: there is no {noun} `{name}`");
-        errors.WriteLine(
-            Nearest.To(name, known) is { } nearest
-                ? $"  to fix: did you mean `{nearest}`?"
-                : $"  to fix: use one of {string.Join(", ", known)}"
-        );
-        return ExitCodes.Usage;
     }
 
     private sealed record Pick(OptionId Option, NumberRange Range)

@@ -46,6 +46,10 @@ internal static class PublishCommand
                 result.AddError($"`{result.Tokens[0].Value}` is not a date such as 2026-10-02");
             }
         });
+        var fresh = new Option<bool>("--fresh-templates")
+        {
+            Description = "Compile all page templates anew instead of taking those kept from earlier runs",
+        };
         var command = new Command("publish", "Check the definitions and publish the site.")
         {
             to,
@@ -53,6 +57,7 @@ internal static class PublishCommand
             format,
             revision,
             date,
+            fresh,
         };
         command.SetAction(parsed =>
             Run(
@@ -60,6 +65,7 @@ internal static class PublishCommand
                 parsed.GetValue(catalogue)!,
                 parsed.GetValue(format),
                 new(Shared.Version, parsed.GetValue(revision)!, parsed.GetValue(date)!),
+                parsed.GetValue(fresh) ? null : TemplateCache.OfUser(),
                 output,
                 errors
             )
@@ -72,6 +78,7 @@ internal static class PublishCommand
         string folder,
         OutputFormat format,
         RunFacts facts,
+        TemplateCache? cache,
         TextWriter output,
         TextWriter errors
     )
@@ -89,7 +96,7 @@ internal static class PublishCommand
         }
 
         var engineered = Pipeline.Check(reading.Sources);
-        var site = Pipeline.Build(engineered, facts);
+        var site = Pipeline.Build(engineered, facts, cache);
         Report.Print(
             site.Diagnostics,
             reading.Sources,

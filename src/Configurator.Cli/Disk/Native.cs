@@ -11,9 +11,11 @@ internal static class Native
     private const int CurrentFolder = -100;
     private const int NoFollow = 0x100;
     private const uint WantType = 1;
+    private const uint WantOwner = 8;
     private const uint ExchangeNames = 2;
     private const int CloseOnExec = 0x80000;
     private const int StatSize = 256;
+    private const int OwnerOffset = 20;
     private const int ModeOffset = 28;
     private const int TypeBits = 0xF000;
 
@@ -24,6 +26,14 @@ internal static class Native
         return Succeeds(() => statx(CurrentFolder, Text(path), NoFollow, WantType, stat))
             ? BinaryPrimitives.ReadUInt16LittleEndian(stat.AsSpan(ModeOffset)) & TypeBits
             : null;
+    }
+
+    /// <summary>The entry belongs to the user we run as; also true where that is not to be had.</summary>
+    public static bool IsOwn(string path)
+    {
+        var stat = new byte[StatSize];
+        return !Succeeds(() => statx(CurrentFolder, Text(path), NoFollow, WantOwner, stat))
+            || BinaryPrimitives.ReadUInt32LittleEndian(stat.AsSpan(OwnerOffset)) == geteuid();
     }
 
     /// <summary>Swaps the names of two existing entries in one instant; false where that is not to be had.</summary>
@@ -56,6 +66,10 @@ internal static class Native
     [DllImport("libc", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static extern int open(byte[] path, int flags);
+
+    [DllImport("libc")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern uint geteuid();
 
     [DllImport("libc", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

@@ -47,6 +47,8 @@ internal static class PortPlanBinder
     public static PortPlan Read(Machine machine, Fields fields, SourceSpan span, ICollection<Diagnostic> report)
     {
         var instances = Names<FitInstance>.Of("fit instance", machine.Instances, instance => instance.Key.ToString());
+        var given = fields.Table<string>("homes").Select(line => line.Key.Value);
+        var unplaced = instances.Known.Keys.Except(given, StringComparer.Ordinal).ToList();
         var homes = ImmutableSortedDictionary.CreateBuilder<InstanceKey, Located<Home>>();
         var isWhole = fields.AreSound("homes");
         foreach (
@@ -55,7 +57,7 @@ internal static class PortPlanBinder
                 .Where(line => machine.IsWhole && !IsOfUnknownFit(machine, instances, line.Key))
         )
         {
-            if (Find(instances, key, fields, report) is { } instance && ReadHome(machine, written, report) is { } home)
+            if (Find(instances, key, unplaced, report) is { } instance && ReadHome(machine, written, report) is { } home)
             {
                 homes[instance.Key] = new(home, written.Span);
             }
@@ -72,7 +74,7 @@ internal static class PortPlanBinder
     private static FitInstance? Find(
         Names<FitInstance> instances,
         Located<string> key,
-        Fields fields,
+        List<string> unplaced,
         ICollection<Diagnostic> report
     )
     {
@@ -81,10 +83,7 @@ internal static class PortPlanBinder
             return found;
         }
 
-        var given = fields.Table<string>("homes").Select(line => line.Key.Value);
-        report.Add(
-            BindingDiagnostics.NotFound(instances.Noun, key, instances.Known.Keys.Except(given, StringComparer.Ordinal))
-        );
+        report.Add(BindingDiagnostics.NotFound(instances.Noun, key, unplaced));
         return null;
     }
 

@@ -66,7 +66,7 @@ internal sealed class RuleBinder(
 
     private Choice? ReadChoice(Fields f)
     {
-        var of = f.Many<string>("of");
+        var of = Unique.By("option of this choice", f.Many<string>("of"), option => option, report);
         var when = f.Value<Condition>("when");
         var isSound = f.AreSound("of", "when") & AreOffered(of) & AreOffered(Mentions(when));
         return

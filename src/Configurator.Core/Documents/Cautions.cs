@@ -11,12 +11,12 @@ internal static class Cautions
         Of(
             words,
             (
-                "Isolate and lock every energy source (electric, air, gravity, heat) before opening guards, cleaning by hand or changing wiring.",
-                "Aísle y bloquee toda fuente de energía (eléctrica, aire, gravedad, calor) antes de abrir resguardos, limpiar a mano o cambiar el cableado."
+                "Isolate and lock every energy source (electric, air, gas, water, steam, product pressure, gravity, heat) before reaching past a guard, cleaning by hand or changing wiring.",
+                "Aísle y bloquee toda fuente de energía (eléctrica, aire, gas, agua, vapor, presión de producto, gravedad, calor) antes de meter la mano más allá de un resguardo, limpiar a mano o cambiar el cableado."
             ),
             (
-                "Exhaust trapped air, block raised parts and let heaters cool; wait for capacitors.",
-                "Purgue el aire atrapado, bloquee las partes elevadas y deje enfriar los calefactores; espere a los condensadores."
+                "Exhaust trapped air, block raised parts and let heaters cool; wait until capacitors are discharged.",
+                "Purgue el aire atrapado, bloquee las partes elevadas y deje enfriar los calefactores; espere a que los condensadores estén descargados."
             )
         );
 

@@ -135,6 +135,8 @@ public sealed partial record SiteWords(string Language)
 
     public string Price => Say("List price", "Precio de lista");
 
+    public string OptionPrice => Say("List price, devices extra", "Precio de lista, sin dispositivos");
+
     public string PortPlan => Say("Port plan", "Plan de puertos");
 
     public string PortPlanLead =>
@@ -317,6 +319,9 @@ public sealed partial record SiteWords(string Language)
 
     public string Terminal => Say("Terminal", "Borne");
 
+    public string AsDataSheet =>
+        Say("as the data sheet of the device says", "según la hoja de datos del dispositivo");
+
     public string Class => Say("Class", "Clase");
 
     public string WiringNotes => Say("Notes for wiring", "Notas de cableado");
@@ -340,7 +345,10 @@ public sealed partial record SiteWords(string Language)
 
     public string StepsTitle => Say("Steps", "Pasos");
 
-    public string GeneralNotes => Say("In general", "En general");
+    public string BeforeLockOut => Say("Before lock-out", "Antes del bloqueo");
+
+    public string AsProgrammeSays =>
+        Say("As the plant's programme says.", "Según el programa de la planta.");
 
     public string AddedHere => Say("Added by", "Añadido por");
 

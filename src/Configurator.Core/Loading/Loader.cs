@@ -19,6 +19,7 @@ public static class Loader
             [
                 .. read.Where(file => file is { Kind: FileKind.Definition, Definition: null })
                     .Select(file => file.File.Path),
+                .. sources.Refused.Select(file => file.Path).Where(path => KindOf(path) == FileKind.Definition),
             ]
         );
         return new(

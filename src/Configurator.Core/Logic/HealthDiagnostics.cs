@@ -13,8 +13,9 @@ internal static class HealthDiagnostics
     private static readonly Rule Always = new("CFG3012", Severity.Warning, "Option that is always included");
     private static readonly Rule Nothing = new("CFG3013", Severity.Warning, "Rule that adds nothing");
     private static readonly Rule OneWay = new("CFG3014", Severity.Warning, "Choice with a single way out");
+    private static readonly Rule NotTried = new("CFG3016", Severity.Note, "More rules than are tried");
 
-    public static ImmutableArray<Rule> All { get; } = [Empty, Never, Always, Nothing, OneWay];
+    public static ImmutableArray<Rule> All { get; } = [Empty, Never, Always, Nothing, OneWay, NotTried];
 
     public static IEnumerable<Diagnostic> Of(Machine machine, RuleHealth health)
     {
@@ -33,7 +34,8 @@ internal static class HealthDiagnostics
                     .Select(proof => IsAlways(machine, proof))
             )
             .Concat(isPlain ? health.Redundant.Select(IsNothing) : [])
-            .Concat(health.SingleWayOut.Select(IsOneWay));
+            .Concat(health.SingleWayOut.Select(IsOneWay))
+            .Concat(health.Untried > 0 ? [AreNotTried(machine, health.Untried)] : []);
     }
 
     private static Diagnostic IsEmpty(Machine machine, RuleHealth health) =>
@@ -68,6 +70,16 @@ internal static class HealthDiagnostics
         new(OneWay, $"of `{proof.Choice.Id.Value}` only `{proof.Only}` can ever be taken", proof.Choice.Id.Span)
         {
             Fix = new("make it part of the standard machine, or loosen the rules on the others"),
+        };
+
+    private static Diagnostic AreNotTried(Machine machine, int rules) =>
+        new(
+            NotTried,
+            FormattableString.Invariant($"{rules} rules of `{machine.Id.Value}` were not tried on whether they add anything"),
+            machine.Id.Span
+        )
+        {
+            Fix = new("join rules that say the same of several options, or ask for fewer"),
         };
 
     private static SourceSpan SpanOf(Machine machine, OptionId option) => machine.Options[option].Id.Span;

@@ -13,9 +13,20 @@ internal static class LogicDiagnostics
     private static readonly Rule OfMachine = new("CFG3005", Severity.Error, "Rule of the machine broken");
     private static readonly Rule Quantity = new("CFG3006", Severity.Error, "Quantity not allowed");
     private static readonly Rule Limit = new("CFG3007", Severity.Error, "Limit of the machine exceeded");
+    private static readonly Rule NotProved = new("CFG3015", Severity.Error, "Rules too many to prove");
 
     public static ImmutableArray<Rule> All { get; } =
-    [Requires, NotWith, ComesWith, Choice, OfMachine, Quantity, Limit, .. HealthDiagnostics.All];
+    [Requires, NotWith, ComesWith, Choice, OfMachine, Quantity, Limit, NotProved, .. HealthDiagnostics.All];
+
+    public static Diagnostic IsNotProved(Machine machine) =>
+        new(
+            NotProved,
+            $"the rules of `{machine.Id.Value}` are too many or too entangled to be proved",
+            machine.Id.Span
+        )
+        {
+            Fix = new("offer fewer options on it, or make its choices, conditions and limits smaller"),
+        };
 
     /// <summary>At the option that brings it along: no order with that option can be completed.</summary>
     public static Diagnostic NotOffered(Machine machine, Option option, OptionLink link) =>

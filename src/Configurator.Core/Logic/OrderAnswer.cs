@@ -28,7 +28,10 @@ public sealed record OrderAnswer(
     {
         if (logic.Explain(order) is { } explanation)
         {
-            return new(order, BigInteger.Zero, [], [], [], [], explanation, logic.Nearest(order, isComplete: false));
+            var nearest = logic
+                .Nearest(order, isComplete: false)
+                .Select(repair => repair with { Open = OpenChoice.All(logic.Machine, logic.States(repair.Order)) });
+            return new(order, BigInteger.Zero, [], [], [], [], explanation, [.. nearest]);
         }
 
         var before = logic.States(PartialOrder.Empty);
@@ -44,7 +47,7 @@ public sealed record OrderAnswer(
                     .Select(option => option.Key),
             ],
             [.. others.Where(option => option.Value.IsFree).Select(option => option.Key)],
-            [.. logic.Machine.Choices.Select(choice => OpenChoice.Of(choice, states)).OfType<OpenChoice>()],
+            OpenChoice.All(logic.Machine, states),
             null,
             []
         );
@@ -54,6 +57,15 @@ public sealed record OrderAnswer(
 /// <param name="Members">Those that can still be taken.</param>
 public sealed record OpenChoice(Choice Choice, ImmutableArray<OptionId> Members)
 {
+    public static ImmutableArray<OpenChoice> All(
+        Machine machine,
+        ImmutableSortedDictionary<OptionId, OptionState> states
+    ) => [.. machine.Choices.Select(choice => Of(choice, states)).OfType<OpenChoice>()];
+
+    /// <summary>The same choice with the same members left.</summary>
+    public bool IsLike(OpenChoice other) =>
+        Choice.Id.Value == other.Choice.Id.Value && Members.SequenceEqual(other.Members);
+
     /// <summary>Null where nothing is left to choose.</summary>
     public static OpenChoice? Of(Choice choice, ImmutableSortedDictionary<OptionId, OptionState> states)
     {

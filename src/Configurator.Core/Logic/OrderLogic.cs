@@ -82,8 +82,21 @@ public sealed class OrderLogic
             : new(
                 [.. core.Where(picks.ContainsKey).Select(member => picks[member]).Order()],
                 [.. core.Where(rules.ContainsKey).Select(member => rules[member]).OrderBy(rule => rule.Span)]
-            );
+            )
+            {
+                Numbers =
+                [
+                    .. Model.Options.Where(option =>
+                            core.Any(member => picks.TryGetValue(member, out var pick) && pick == option.Id)
+                        )
+                        .Select(option => new NumberFault(option.Id, option.From, option.To, order.Picks[option.Id]))
+                        .Where(IsBeyond),
+                ],
+            };
     }
+
+    private static bool IsBeyond(NumberFault pick) =>
+        !pick.Ordered.Contains(0) && !Enumerable.Range(pick.From, pick.To - pick.From + 1).Any(pick.Ordered.Contains);
 
     /// <summary>Orders that work with the fewest changes, at most five, best first; none is another one with more
     /// changes.</summary>

@@ -26,16 +26,30 @@ public sealed record ProvedConfiguration(
 /// <summary>Third stage: which orders go together, and why not.</summary>
 public static class Prover
 {
+    /// <summary>Of a machine's search, for all that is asked of it; a few seconds at most.</summary>
+    private const long WorkMax = 60_000_000;
+
     public static Outcome<ProvedCatalogue> Prove(Catalogue catalogue)
     {
-        var logic = catalogue
+        var attempts = catalogue
             .Machines.Values.AsParallel()
             .AsOrdered()
-            .Select(Prove)
+            .Select(machine => (Machine: machine, Proof: Prove(machine)))
+            .ToList();
+        var logic = attempts
+            .Select(attempt => attempt.Proof)
+            .OfType<MachineProof>()
             .ToImmutableSortedDictionary(proof => proof.Logic.Machine.Id.Value, proof => proof);
         var report = new List<Diagnostic>(logic.Values.SelectMany(OfRules));
+        report.AddRange(
+            attempts
+                .Where(attempt => attempt.Proof is null)
+                .Select(attempt => LogicDiagnostics.IsNotProved(attempt.Machine))
+        );
         var proved = catalogue
-            .Configurations.Where(published => !logic[published.Machine].Health.IsEmpty)
+            .Configurations.Where(published =>
+                logic.TryGetValue(published.Machine, out var proof) && !proof.Health.IsEmpty
+            )
             .Select(published => Prove(logic[published.Machine], published, report));
         return new(new(catalogue, logic, [.. proved.OfType<ProvedConfiguration>()]), [.. report]);
     }
@@ -60,10 +74,33 @@ public static class Prover
             : HealthDiagnostics.Of(machine, proof.Health);
     }
 
-    private static MachineProof Prove(Machine machine)
+    /// <summary>Null where its rules cannot be proved with a bounded amount of work.</summary>
+    private static MachineProof? Prove(Machine machine)
     {
-        var logic = OrderLogic.Of(machine);
-        return new(logic, RuleHealth.Of(logic));
+        try
+        {
+            var logic = OrderLogic.Of(machine);
+            logic.Search.Solver.WorkMax = WorkMax;
+            return new(logic, RuleHealth.Of(logic));
+        }
+        catch (TooEntangledException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The nearest order that works; null where there is none, or finding it takes too long.</summary>
+    private static Repair? NearestTo(PublishedConfiguration published, OrderLogic logic)
+    {
+        try
+        {
+            logic.Search.Solver.WorkMax = logic.Search.Solver.Work + WorkMax;
+            return logic.Nearest(PartialOrder.Of(published.Order), isComplete: true).FirstOrDefault();
+        }
+        catch (TooEntangledException)
+        {
+            return null;
+        }
     }
 
     private static ProvedConfiguration? Prove(
@@ -85,7 +122,7 @@ public static class Prover
             return null;
         }
 
-        var nearest = logic.Nearest(PartialOrder.Of(published.Order), isComplete: true).FirstOrDefault();
+        var nearest = NearestTo(published, logic);
         report.AddRange(
             broken
                 .Where(rule => rule.Kind != RuleKind.ComesWith)

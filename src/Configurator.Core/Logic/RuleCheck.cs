@@ -165,10 +165,6 @@ public static class RuleCheck
                 .Where(option => configuration.QuantityOf(option) > 0)
                 .Distinct(),
         ];
-        var start = rule.When is null ? "every order" : $"an order with {ConditionText.Of(rule.When)}";
-        return new(RuleKind.MachineRule, $"{start} needs {ConditionText.Of(rule.Need)}", rule.Because, rule.Id.Span)
-        {
-            Concerned = concerned,
-        };
+        return new(RuleKind.MachineRule, RuleText.Of(rule), rule.Because, rule.Id.Span) { Concerned = concerned };
     }
 }

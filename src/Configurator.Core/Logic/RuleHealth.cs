@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using Configurator.Core.Logic.Formulas;
-using Configurator.Core.Logic.Searching;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Logic;
@@ -16,6 +14,9 @@ public sealed record RuleHealth(
     ImmutableArray<ChoiceProof> SingleWayOut
 )
 {
+    /// <summary>Rules that were not tried on whether they add anything: there are too many of them.</summary>
+    public int Untried { get; init; }
+
     public static RuleHealth Of(OrderLogic logic)
     {
         if (logic.Explain(PartialOrder.Empty) is { } nothing)
@@ -24,6 +25,7 @@ public sealed record RuleHealth(
         }
 
         var states = logic.States(PartialOrder.Empty);
+        var (redundant, untried) = RedundantRules.Of(logic);
         return new(
             false,
             [],
@@ -37,9 +39,12 @@ public sealed record RuleHealth(
                     .Where(option => option.Value.IsForced)
                     .Select(option => Proof(logic, option.Key, NumberRange.None)),
             ],
-            [.. RedundantRules.Of(logic)],
+            redundant,
             [.. logic.Machine.Choices.Select(choice => SingleWay(choice, states)).OfType<ChoiceProof>()]
-        );
+        )
+        {
+            Untried = untried,
+        };
     }
 
     private static OptionProof Proof(OrderLogic logic, OptionId option, NumberRange contrary) =>
@@ -67,51 +72,3 @@ public sealed record OptionProof(OptionId Option, ImmutableArray<OrderRule> Beca
 public sealed record RuleProof(OrderRule Rule, ImmutableArray<OrderRule> Because);
 
 public sealed record ChoiceProof(Choice Choice, OptionId Only);
-
-/// <summary>Rules that follow from the others. Of several that follow from each other the last one is named.</summary>
-internal static class RedundantRules
-{
-    public static IEnumerable<RuleProof> Of(OrderLogic logic)
-    {
-        var search = logic.Search;
-        var left = Enumerable.Range(0, logic.Rules.Length).ToList();
-        var byRule = search.Options.Formula.Clauses.Where(clause => clause.Rule >= 0).ToLookup(clause => clause.Rule);
-        for (var rule = logic.Rules.Length - 1; rule >= 0; rule--)
-        {
-            var others = left.Where(other => other != rule).ToDictionary(search.SwitchOf);
-            var contrary = Contrary(search, byRule[rule]);
-            if (!search.Solver.Solve([.. others.Keys, contrary]))
-            {
-                left.Remove(rule);
-                var core = SmallestCore.Minimal(search.Solver, [.. search.Solver.Core]);
-                yield return new(
-                    logic.Rules[rule],
-                    [
-                        .. core.Where(others.ContainsKey)
-                            .Select(member => logic.Rules[others[member]])
-                            .OrderBy(other => other.Span),
-                    ]
-                );
-            }
-        }
-    }
-
-    /// <summary>A switch under which some clause of the rule is broken.</summary>
-    private static int Contrary(RuleSearch search, IEnumerable<Clause> clauses)
-    {
-        var contrary = search.Solver.NewVariable();
-        var broken = new List<int> { RuleSearch.Negative(contrary) };
-        foreach (var clause in clauses)
-        {
-            var isBroken = search.Solver.NewVariable();
-            broken.Add(RuleSearch.Positive(isBroken));
-            foreach (var literal in clause.Literals.SelectMany(search.Any))
-            {
-                search.Solver.Add(RuleSearch.Negative(isBroken), literal ^ 1);
-            }
-        }
-
-        search.Solver.Add([.. broken]);
-        return RuleSearch.Positive(contrary);
-    }
-}

@@ -19,9 +19,15 @@ internal sealed class PageRenderer
     /// <param name="templates">The catalogue's templates over the defaults.</param>
     /// <param name="models">Assemblies, besides our own, whose public types templates may name.</param>
     public PageRenderer(TemplateSet templates, params ImmutableArray<Assembly> models)
+        : this(templates, null, models) { }
+
+    /// <param name="templates">The catalogue's templates over the defaults.</param>
+    /// <param name="store">Keeps compiled templates from one run to the next; null keeps none.</param>
+    /// <param name="models">Assemblies, besides our own, whose public types templates may name.</param>
+    public PageRenderer(TemplateSet templates, ITemplateStore? store, ImmutableArray<Assembly> models)
     {
         _project = new(templates);
-        _compiler = new(_project, models);
+        _compiler = new(_project, models, store);
         _handler = new(new RazorLightOptions(), _compiler, _compiler, cache: null);
     }
 

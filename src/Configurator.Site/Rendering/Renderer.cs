@@ -14,26 +14,30 @@ public static class Renderer
     private const string Folder = "site-templates/";
     private const string AssetFolder = "site-templates/assets/";
 
-    public static Outcome<SiteFiles> Render(SiteDocuments documents)
+    /// <param name="store">Keeps compiled templates from one run to the next; null keeps none.</param>
+    public static Outcome<SiteFiles> Render(SiteDocuments documents, ITemplateStore? store = null)
     {
         var catalogue = documents.Engineered.Catalogue;
-        var pages = RendererOf(catalogue)
+        var pages = RendererOf(catalogue, store)
             .RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
         return new(pages.Value.With(Assets(catalogue.Assets)), [.. CheckProse(catalogue), .. pages.Diagnostics]);
     }
 
     /// <summary>What is wrong with templates and prose, without making pages.</summary>
-    public static Outcome<SiteFiles> Check(Catalogue catalogue) =>
-        new(SiteFiles.Empty, [.. CheckProse(catalogue), .. RendererOf(catalogue).CheckAll()]);
+    public static Outcome<SiteFiles> Check(Catalogue catalogue, ITemplateStore? store = null) =>
+        new(SiteFiles.Empty, [.. CheckProse(catalogue), .. RendererOf(catalogue, store).CheckAll()]);
 
-    private static PageRenderer RendererOf(Catalogue catalogue)
+    private static PageRenderer RendererOf(Catalogue catalogue, ITemplateStore? store)
     {
         var own = catalogue.Templates.Where(template => template.Path.StartsWith(Folder, StringComparison.Ordinal));
-        return new(TemplateSet.Of(own).Over(DefaultTemplates.Load()), typeof(Page).Assembly);
+        return new(TemplateSet.Of(own).Over(DefaultTemplates.Load()), store, [typeof(Page).Assembly]);
     }
 
     /// <summary>What cannot be shown of the prose, once for each piece however many pages carry it.</summary>
-    private static IEnumerable<Diagnostic> CheckProse(Catalogue catalogue) =>
+    public static ImmutableArray<Diagnostic> CheckProse(Catalogue catalogue) =>
+        [.. Passages(catalogue).AsParallel().AsOrdered().SelectMany(passage => ProseOf(passage).Diagnostics)];
+
+    private static IEnumerable<Passage> Passages(Catalogue catalogue) =>
         catalogue
             .Options.Values.SelectMany(option => option.Notes.Sections)
             .Concat(catalogue.Devices.Values.SelectMany(device => device.Notes.Sections))
@@ -43,10 +47,7 @@ public static class Renderer
                     .Machines.Values.Select(machine => machine.About)
                     .OfType<SourceText>()
                     .Select(about => new Passage(about.Text, SourceSpan.FileStart(about.Path), BelowLevel: 2))
-            )
-            .AsParallel()
-            .AsOrdered()
-            .SelectMany(passage => ProseOf(passage).Diagnostics);
+            );
 
     public static Outcome<SafeHtml> ProseOf(Passage passage) =>
         MarkdownRenderer.Render(passage.Markdown, passage.Span.Path, passage.Span.Line, passage.BelowLevel);

@@ -31,7 +31,10 @@ internal sealed class TemplateCompilation(TemplateProject project, ImmutableArra
 
     public Assembly OperatingAssembly => typeof(TemplateCompilation).Assembly;
 
-    public Assembly CompileAndEmit(IGeneratedRazorTemplate razorTemplate)
+    public Assembly CompileAndEmit(IGeneratedRazorTemplate razorTemplate) => Emit(razorTemplate).Load();
+
+    /// <exception cref="TemplateFailure">The template's C# has errors.</exception>
+    public CompiledTemplate Emit(IGeneratedRazorTemplate razorTemplate)
     {
         var code = SourceText.From(razorTemplate.GeneratedCode, Encoding.UTF8);
         var compilation = CSharpCompilation.Create(
@@ -44,7 +47,7 @@ internal sealed class TemplateCompilation(TemplateProject project, ImmutableArra
         using var symbols = new MemoryStream();
         var result = compilation.Emit(image, symbols, options: EmitOptions);
         return result.Success
-            ? Assembly.Load(image.ToArray(), symbols.ToArray())
+            ? new CompiledTemplate(image.ToArray(), symbols.ToArray())
             : throw new TemplateFailure(CompileErrors.Of(razorTemplate, result.Diagnostics, project));
     }
 

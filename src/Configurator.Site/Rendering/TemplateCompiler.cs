@@ -13,16 +13,18 @@ using RazorLight.Razor;
 namespace Configurator.Site.Rendering;
 
 /// <summary>Templates by key to page classes, each text compiled once in the life of the process.</summary>
-internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<Assembly> models)
+/// <param name="store">Keeps them beyond that; null keeps none.</param>
+internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<Assembly> models, ITemplateStore? store)
     : IRazorTemplateCompiler,
         ITemplateFactoryProvider
 {
     private static readonly ConcurrentDictionary<string, Lazy<Compiled>> Known = new(StringComparer.Ordinal);
 
-    private readonly TemplateGenerator _generator = new(project);
+    private readonly Lazy<TemplateGenerator> _generator = new(() => new(project));
+    private readonly TemplateCompilation _compilation = new(project, models);
     private readonly ConcurrentDictionary<string, Lazy<Compiled>> _byKey = new(StringComparer.Ordinal);
 
-    public ICompilationService CompilationService { get; } = new TemplateCompilation(project, models);
+    public ICompilationService CompilationService => _compilation;
 
     public ImmutableArray<Diagnostic> Check(string key) => Find(key).Errors;
 
@@ -58,6 +60,19 @@ internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<A
     private Compiled Find(string key) =>
         _byKey.GetOrAdd(key, _ => Known.GetOrAdd(HashOf(key), _ => new(() => Compile(key)))).Value;
 
+    /// <summary>What a compiled template depends on besides its text.</summary>
+    private static readonly string Versions = string.Join(
+        ';',
+        new[]
+        {
+            typeof(TemplateCompiler),
+            typeof(RazorLightTemplateAttribute),
+            typeof(Microsoft.AspNetCore.Razor.Language.RazorEngine),
+            typeof(Microsoft.CodeAnalysis.CSharp.CSharpCompilation),
+            typeof(object),
+        }.Select(type => type.Assembly.ManifestModule.ModuleVersionId)
+    );
+
     private Compiled Compile(string key)
     {
         ImmutableArray<SourceText> texts = [.. project.Imports(key), project.Text(TemplateKey.PathOf(key))!];
@@ -69,7 +84,8 @@ internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<A
 
         try
         {
-            var assembly = CompilationService.CompileAndEmit(_generator.Generate(project.Item(key)));
+            var name = HashOf(key);
+            var assembly = (Kept(name) ?? Emit(key, name)).Load();
             return new(assembly.GetCustomAttribute<RazorLightTemplateAttribute>()!.TemplateType, []);
         }
         catch (TemplateGenerationException syntax)
@@ -82,13 +98,22 @@ internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<A
         }
     }
 
-    /// <summary>
-    /// Over all that the page class depends on. The engine's and compiler's versions are those of the process.
-    /// </summary>
+    private CompiledTemplate? Kept(string name) =>
+        store?.Load(name) is { } bytes ? CompiledTemplate.Of(bytes) : null;
+
+    private CompiledTemplate Emit(string key, string name)
+    {
+        var compiled = _compilation.Emit(_generator.Value.Generate(project.Item(key)));
+        store?.Save(name, compiled.ToBytes());
+        return compiled;
+    }
+
+    /// <summary>Over all that the page class depends on.</summary>
     private string HashOf(string key)
     {
         IEnumerable<string> parts =
         [
+            Versions,
             key,
             project.Item(key).Text,
             .. project.Imports(key).SelectMany(import => new[] { import.Path, import.Text }),

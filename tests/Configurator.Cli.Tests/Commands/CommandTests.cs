@@ -56,6 +56,8 @@ public sealed class CommandTests
     [InlineData("Option '--to' is required.", "publish")]
     [InlineData("`yesterday` is not a date such as 2026-10-02", "publish", "--to", "x", "--date", "yesterday")]
     [InlineData("there is no code `CFG9999`", "about", "CFG9999")]
+    [InlineData("there is no machine `pantry-for`", "order", "pantry-for")]
+    [InlineData("there is no option on `spout-two` `toping`", "order", "spout-two", "toping")]
     public void A_wrong_call_is_told_what_is_wrong_and_exits_with_2(string said, params string[] arguments)
     {
         var ran = Tool.Run(arguments);
@@ -63,6 +65,27 @@ public sealed class CommandTests
         Assert.Equal(ExitCodes.Usage, ran.ExitCode);
         Assert.Contains(said, ran.Errors, StringComparison.Ordinal);
         Assert.Empty(ran.Output);
+    }
+
+    [Fact]
+    public void An_option_of_other_machines_is_said_to_be_theirs()
+    {
+        var ran = Tool.Run("order", "spout-two", "lid-presence");
+
+        Assert.Equal(ExitCodes.Usage, ran.ExitCode);
+        Assert.Equal(
+            "configurator: `lid-presence` is not offered on Spout Two (it is on Pantry Four and Pantry Eight)\n"
+                + "  to fix: did you mean `cap-presence`?\n",
+            ran.Errors);
+    }
+
+    [Fact]
+    public void A_number_that_cannot_be_ordered_is_said_with_those_that_can()
+    {
+        var ran = Tool.Run("order", "pantry-four", "doser-heads=6");
+
+        Assert.Equal(ExitCodes.Findings, ran.ExitCode);
+        Assert.Contains("“Separate dosing heads” can be taken 1 to 4 times; 6 are ordered", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

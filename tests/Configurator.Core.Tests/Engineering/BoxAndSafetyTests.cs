@@ -30,6 +30,20 @@ public class BoxAndSafetyTests
         Assert.Equal("Pass: 4 of 6, margin 2", check.Built("cup-check").Found("box.entries/cabinet"));
     }
 
+    // By hand: a coder wired to terminals takes one fast input where its option says so, however many cables it has.
+    [Theory]
+    [InlineData("[drive, direct-input]", "Pass: 1 of 2, margin 1")]
+    [InlineData("[drive]", "Pass: 0 of 2, margin 2")]
+    public void A_wired_device_takes_a_fast_input_where_its_option_says_so(string touches, string found)
+    {
+        var check = Check.Small
+            .Changing(Agitator, "[drive]", touches)
+            .Changing(Agitator, "stations: [cabinet]", "stations: [filler, outfeed]")
+            .Changing(Agitator, "wiring: inside", "wiring: direct")
+            .Changing(SmallCatalogue.PortPlan, "homes:\n", "homes:\n  agitator/stirrer/1: direct\n  agitator/stirrer/2: direct\n");
+        Assert.Equal(found, check.Built("agitator").Found("box.direct-inputs/cabinet"));
+    }
+
     [Fact]
     public void An_option_that_adds_to_the_box_says_so() => Direct()
         .Changing(SmallCatalogue.Option("cup-check"), "option: cup-check", "option: [|cup-check|]")

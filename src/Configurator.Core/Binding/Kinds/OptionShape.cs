@@ -44,8 +44,8 @@ internal static class OptionShape
     private static readonly RecordShape Quantity = new(
         "quantity",
         [
-            Required("from", new CountShape(1, 100), "Smallest number that can be ordered."),
-            Required("to", new CountShape(1, 100), "Largest number that can be ordered."),
+            Required("from", new CountShape(1, 60), "Smallest number that can be ordered."),
+            Required("to", new CountShape(1, 60), "Largest number that can be ordered."),
             Required("counts", AText, "What is counted."),
         ]
     );

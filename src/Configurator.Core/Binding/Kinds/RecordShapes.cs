@@ -10,7 +10,7 @@ namespace Configurator.Core.Binding.Kinds;
 internal static class RecordShapes
 {
     private static readonly TableShape Homes = new(AnInstanceKey, AHome);
-    private static readonly TableShape Quantities = new(AnOption, new CountShape(1, 100));
+    private static readonly TableShape Quantities = new(AnOption, new CountShape(1, 60));
 
     private static readonly RecordShape Release = new(
         "release",

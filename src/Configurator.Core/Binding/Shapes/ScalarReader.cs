@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Loading;
 using Configurator.Core.Model.Units;
@@ -48,10 +47,7 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
     }
 
     private object? ReadPattern(ScalarSyntax scalar, PatternShape shape) =>
-        !scalar.Text.Contains('\n', StringComparison.Ordinal)
-        && Regex.IsMatch(scalar.Text, shape.Pattern, RegexOptions.NonBacktracking)
-            ? scalar.Text
-            : Malformed(scalar, shape);
+        shape.IsMatch(scalar.Text) ? scalar.Text : Malformed(scalar, shape);
 
     private object? ReadWord(ScalarSyntax scalar, WordShape shape)
     {

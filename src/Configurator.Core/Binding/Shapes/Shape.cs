@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Binding.Shapes;
@@ -16,7 +17,13 @@ internal sealed record TextShape()
 internal sealed record LineShape(string Wanted) : Shape(Wanted);
 
 /// <summary>A single line that must have a certain form.</summary>
-internal sealed record PatternShape(string Wanted, string Pattern) : Shape(Wanted);
+internal sealed record PatternShape(string Wanted, string Pattern) : Shape(Wanted)
+{
+    private readonly Regex _form = new(Pattern, RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture);
+
+    /// <summary>A single line of that form.</summary>
+    public bool IsMatch(string text) => !text.Contains('\n', StringComparison.Ordinal) && _form.IsMatch(text);
+}
 
 internal sealed record IdShape(string Wanted) : Shape(Wanted);
 

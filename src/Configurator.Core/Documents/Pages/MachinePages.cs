@@ -105,7 +105,9 @@ internal static class MachinePages
                                 "; ",
                                 option.Requires.Select(requirement => Say(context, requirement.Condition))
                             ),
-                            Cell.Of(option.NotWith.Select(link => links.Option(link.Other.Value))),
+                            Cell.Of(
+                                OptionReasons.NotWith(context, option).Select(link => links.Option(link.Other.Value))
+                            ),
                             Cell.Of(option.ComesWith.Select(link => links.Option(link.Other.Value))),
                             CataloguePages.TouchesBox(context, option)
                         )
@@ -140,17 +142,23 @@ internal static class MachinePages
         return new(
             "rules",
             words.Rules,
-            [new(words.Rule), new(words.Needs), new(words.Because)],
-            [
-                .. machine.Rules.Select(rule =>
-                    Row.Of(
-                        rule.When is { } when ? Say(context, when) : words.Always,
-                        Say(context, rule.Need),
-                        context.In(rule.Because)
-                    )
-                ),
-            ]
+            [new(words.Ordered), new(words.Rule), new(words.Option), new(words.Because)],
+            [.. machine.Rules.Select(rule => Row.Of([.. RuleCells(context, rule)]))]
         );
+    }
+
+    /// <summary>What brings the rule about, whether it needs or rules out, what, and why.</summary>
+    public static IEnumerable<Cell> RuleCells(DocumentContext context, MachineRule rule)
+    {
+        var words = context.Words;
+        var banned = RuleText.Banned(rule);
+        return
+        [
+            rule.When is { } when ? Say(context, when) : words.Always,
+            banned is null ? words.Needs : words.NotWith,
+            Say(context, banned ?? rule.Need),
+            context.In(rule.Because),
+        ];
     }
 
     private static Table StationTable(DocumentContext context, Machine machine)

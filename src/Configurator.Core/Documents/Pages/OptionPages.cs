@@ -27,7 +27,7 @@ internal static class OptionPages
                 new(
                     "facts",
                     words.WhatGoesTogether,
-                    [Facts(context, links, option, machines), .. Reasons(context, option)]
+                    [Facts(context, links, option, machines), .. OptionReasons.Of(context, links, option)]
                 ),
                 new("fits", words.Fits, [.. machines.Select(machine => Fits(context, links, option, machine))]),
                 new("adds", words.Adds, [.. machines.Select(machine => Loads(context, option, machine))]),
@@ -66,44 +66,14 @@ internal static class OptionPages
                     option.Requires.Select(requirement => MachinePages.Say(context, requirement.Condition))
                 )
             ),
-            new(words.NotWith, [.. option.NotWith.Select(link => links.Option(link.Other.Value))]),
+            new(
+                words.NotWith,
+                [.. OptionReasons.NotWith(context, option).Select(link => links.Option(link.Other.Value))]
+            ),
             new(words.ComesWith, [.. option.ComesWith.Select(link => links.Option(link.Other.Value))]),
             Fact.Of(words.TouchesBox, CataloguePages.TouchesBox(context, option)),
-            Fact.Of(words.Price, context.Print(option.Price)),
+            Fact.Of(words.OptionPrice, context.Print(option.Price)),
         ]);
-    }
-
-    private static IEnumerable<Block> Reasons(DocumentContext context, Option option)
-    {
-        var words = context.Words;
-        ImmutableArray<Row> rows =
-        [
-            .. option
-                .Requires.Where(requirement => requirement.Because is not null)
-                .Select(requirement =>
-                    Row.Of(
-                        words.Needs,
-                        MachinePages.Say(context, requirement.Condition),
-                        context.In(requirement.Because)
-                    )
-                ),
-            .. LinkRows(words.NotWith, option.NotWith),
-            .. LinkRows(words.ComesWith, option.ComesWith),
-        ];
-        return rows.IsEmpty
-            ? []
-            : [new Table("reasons", words.Because, [new(words.Rule), new(words.Option), new(words.Because)], rows)];
-
-        IEnumerable<Row> LinkRows(string rule, IEnumerable<OptionLink> others) =>
-            others
-                .Where(link => link.Because is not null)
-                .Select(link =>
-                    Row.Of(
-                        rule,
-                        context.On(PagePaths.Of(option.Id.Value)).Option(link.Other.Value),
-                        context.In(link.Because)
-                    )
-                );
     }
 
     private static Table Fits(DocumentContext context, Links links, Option option, Machine machine)
@@ -170,14 +140,17 @@ internal static class OptionPages
         }
     }
 
-    private static IEnumerable<Block> NoteBlocks(DocumentContext context, NoteSection note) =>
-        note.Step is { } step
-            ?
-            [
-                new Paragraph(WordLists.Of(step, context.Words) + ":"),
-                new Passage(note.Markdown, note.Span, BelowLevel: 2),
-            ]
-            : [new Passage(note.Markdown, note.Span, BelowLevel: 2)];
+    private static IEnumerable<Block> NoteBlocks(DocumentContext context, NoteSection note)
+    {
+        var passage = new Passage(note.Markdown, note.Span, BelowLevel: 2);
+        var words = context.Words;
+        return note switch
+        {
+            { Step: { } step } => [new Paragraph(WordLists.Of(step, words) + ":"), passage],
+            { Subject: NoteSubject.Sanitation } => [new Paragraph(words.BeforeLockOut + ":"), passage],
+            _ => [passage],
+        };
+    }
 
     private static ImmutableArray<(NoteSubject Subject, string Title)> Subjects(SiteWords words) =>
         [

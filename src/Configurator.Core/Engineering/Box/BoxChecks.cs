@@ -50,14 +50,7 @@ internal static class BoxChecks
             Fix = "move a direct fit to a port, or give the box more entries",
         };
 
-        var signals = cables.Count(cable =>
-            cable
-                is DeviceCable
-                {
-                    Home.IsDirect: true,
-                    Instance.Device.Connection: ConnectionKind.Switching or ConnectionKind.IoLink
-                }
-        );
+        var signals = FastInputs(cables);
         yield return Finding.AtMost(
             DirectInputs,
             control.Box.Station.Id.Value.Value,
@@ -88,6 +81,25 @@ internal static class BoxChecks
                 Fix = option.TouchesBox.IsEmpty ? "list what it adds under `touches-box`" : null,
             };
         }
+    }
+
+    /// <summary>One for each sensor wired directly, and one for each option that says it takes one but whose device,
+    /// such as a coder, is wired to terminals.</summary>
+    private static int FastInputs(ImmutableArray<CableRun> cables)
+    {
+        var direct = cables.OfType<DeviceCable>().Where(cable => cable.Home.IsDirect).ToList();
+        var sensors = direct
+            .Where(cable => cable.Instance.Device.Connection is ConnectionKind.Switching or ConnectionKind.IoLink)
+            .Select(cable => cable.Instance)
+            .ToList();
+        var seen = sensors.Select(instance => instance.Option?.Id.Value).ToHashSet();
+        var others = direct
+            .Select(cable => cable.Instance.Option)
+            .OfType<Option>()
+            .Where(option => option.TouchesBox.Any(touch => touch.Value == BoxTouch.DirectInput))
+            .Select(option => option.Id.Value)
+            .Distinct();
+        return sensors.Count + others.Count(option => !seen.Contains(option));
     }
 
     private static bool TouchesBox(FitInstance instance) =>

@@ -23,16 +23,7 @@ public static class OrderJson
             Write(json, "forced", answer.Forced);
             Write(json, "ruled-out", answer.RuledOut);
             Write(json, "free", answer.Free);
-            json.WriteStartArray("open-choices");
-            foreach (var open in answer.Open)
-            {
-                json.WriteStartObject();
-                json.WriteString("choice", open.Choice.Id.Value.Value);
-                Write(json, "members", open.Members);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
+            Write(json, answer.Open);
             Write(json, answer.Explanation);
             Write(json, answer.Nearest);
             json.WriteEndObject();
@@ -47,6 +38,20 @@ public static class OrderJson
         foreach (var option in options)
         {
             json.WriteStringValue(option.Value);
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, IEnumerable<OpenChoice> choices)
+    {
+        json.WriteStartArray("open-choices");
+        foreach (var open in choices)
+        {
+            json.WriteStartObject();
+            json.WriteString("choice", open.Choice.Id.Value.Value);
+            Write(json, "members", open.Members);
+            json.WriteEndObject();
         }
 
         json.WriteEndArray();
@@ -74,6 +79,18 @@ public static class OrderJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("numbers");
+        foreach (var fault in explanation.Numbers)
+        {
+            json.WriteStartObject();
+            json.WriteString("option", fault.Option.Value);
+            json.WriteNumber("from", fault.From);
+            json.WriteNumber("to", fault.To);
+            json.WriteNumber("ordered", fault.Ordered.From);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 
@@ -82,7 +99,8 @@ public static class OrderJson
         json.WriteStartArray("nearest");
         foreach (var repair in nearest)
         {
-            json.WriteStartArray();
+            json.WriteStartObject();
+            json.WriteStartArray("changes");
             foreach (var change in repair.Changes)
             {
                 json.WriteStartObject();
@@ -92,6 +110,8 @@ public static class OrderJson
             }
 
             json.WriteEndArray();
+            Write(json, repair.Open);
+            json.WriteEndObject();
         }
 
         json.WriteEndArray();

@@ -39,13 +39,7 @@ public static class OrderText
         if (!answer.Open.IsEmpty)
         {
             text.Append("\nstill to be chosen\n");
-            foreach (var open in answer.Open)
-            {
-                text.Append(
-                    CultureInfo.InvariantCulture,
-                    $"  {titles.Of(open.Choice)}: {string.Join(", ", open.Members.Select(titles.Of))}\n"
-                );
-            }
+            answer.Open.ToList().ForEach(open => text.Append(ChoiceLine(open, titles)));
         }
 
         List(text, "no longer possible", answer.RuledOut, titles);
@@ -54,8 +48,14 @@ public static class OrderText
 
     private static void Impossible(StringBuilder text, Titles titles, OrderAnswer answer)
     {
-        text.Append("this cannot be ordered\n\nbecause these rules cannot hold together\n");
         var explanation = answer.Explanation!;
+        text.Append("this cannot be ordered\n\n");
+        text.Append(explanation.Rules.IsEmpty ? "because\n" : "because these rules cannot hold together\n");
+        foreach (var fault in explanation.Numbers)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"  {Beyond(fault, titles)}\n");
+        }
+
         foreach (var rule in explanation.Rules)
         {
             text.Append(CultureInfo.InvariantCulture, $"  {titles.In(rule.Statement)}\n");
@@ -67,7 +67,7 @@ public static class OrderText
             text.Append(CultureInfo.InvariantCulture, $"    {rule.Span}\n");
         }
 
-        if (!explanation.Picks.IsEmpty)
+        if (!explanation.Picks.IsEmpty && !explanation.Rules.IsEmpty)
         {
             text.Append(
                 CultureInfo.InvariantCulture,
@@ -75,12 +75,46 @@ public static class OrderText
             );
         }
 
+        Nearest(text, titles, answer);
+    }
+
+    private static string Beyond(NumberFault fault, Titles titles)
+    {
+        var allowed =
+            fault.From < fault.To ? FormattableString.Invariant($"{fault.From} to {fault.To} times")
+            : fault.From == 1 ? "once"
+            : FormattableString.Invariant($"{fault.From} times");
+        return FormattableString.Invariant(
+            $"{titles.Of(fault.Option)} can be taken {allowed}; {fault.Ordered.From} are ordered"
+        );
+    }
+
+    /// <summary>What each leaves to be chosen stands with it; what all of them leave alike stands once at the
+    /// end.</summary>
+    private static void Nearest(StringBuilder text, Titles titles, OrderAnswer answer)
+    {
         text.Append(answer.Nearest.IsEmpty ? "\nno order near this one works\n" : "\nthe nearest orders that work\n");
+        List<OpenChoice> always = answer.Nearest is [var first, _, ..]
+            ? [.. first.Open.Where(open => answer.Nearest.All(repair => repair.Open.Any(open.IsLike)))]
+            : [];
         foreach (var (repair, i) in answer.Nearest.Select((repair, i) => (repair, i)))
         {
             text.Append(CultureInfo.InvariantCulture, $"  {i + 1}. {ChangeText.Of(repair, titles.Of)}\n");
+            foreach (var open in repair.Open.Where(open => !always.Exists(open.IsLike)))
+            {
+                text.Append(CultureInfo.InvariantCulture, $"     then still choose{ChoiceLine(open, titles)[1..]}");
+            }
+        }
+
+        if (always.Count > 0)
+        {
+            text.Append("\nwith each of them still to be chosen\n");
+            always.ForEach(open => text.Append(ChoiceLine(open, titles)));
         }
     }
+
+    private static string ChoiceLine(OpenChoice open, Titles titles) =>
+        $"  {titles.Of(open.Choice)}: {string.Join(", ", open.Members.Select(titles.Of))}\n";
 
     private static void List(StringBuilder text, string heading, IReadOnlyCollection<OptionId> options, Titles titles)
     {

@@ -22,10 +22,14 @@ internal sealed record ClauseList(ImmutableArray<ImmutableArray<Literal>> Clause
 
     /// <summary>At least one part holds: every way to take one clause of each.</summary>
     public static ClauseList Or(IReadOnlyCollection<ClauseList> parts) =>
-        parts.Aggregate(
-            Never,
-            (left, right) => new([.. left.Clauses.SelectMany(_ => right.Clauses, (a, b) => a.AddRange(b))])
-        );
+        parts
+            .Where(part => part.Clauses.Length != 1)
+            .Aggregate(
+                new ClauseList([
+                    [.. parts.Where(part => part.Clauses.Length == 1).SelectMany(part => part.Clauses[0])],
+                ]),
+                (left, right) => new([.. left.Clauses.SelectMany(_ => right.Clauses, (a, b) => a.AddRange(b))])
+            );
 
     /// <summary>How many clauses <see cref="Or"/> would make.</summary>
     public static long OrCount(IEnumerable<ClauseList> parts) =>

@@ -38,12 +38,16 @@ internal sealed class FormulaBuilder
     /// <summary>Beyond so many clauses a part of a condition gets a variable of its own.</summary>
     private const int ClausesMax = 24;
 
+    /// <summary>Literals made in all, many times what honest rules come to.</summary>
+    private const long LiteralsMax = 5_000_000;
+
     /// <summary>Marks clauses that only define a variable and belong to no rule.</summary>
     public const int NoRule = -1;
 
     private readonly List<int> _sizes = [];
     private readonly List<Clause> _clauses = [];
     private readonly SortedDictionary<OptionId, OptionVariable> _variables = [];
+    private long _literals;
 
     /// <param name="groupChoices">Makes a choice of one out of many one variable. Its rule then cannot be left
     /// out.</param>
@@ -173,7 +177,15 @@ internal sealed class FormulaBuilder
         }
     }
 
-    private ClauseList Clauses(Condition condition, bool isPositive) =>
+    /// <exception cref="TooEntangledException">They are more than can be held.</exception>
+    private ClauseList Clauses(Condition condition, bool isPositive)
+    {
+        var clauses = Made(condition, isPositive);
+        _literals += 1 + clauses.Clauses.Sum(clause => (long)clause.Length);
+        return _literals <= LiteralsMax ? clauses : throw new TooEntangledException();
+    }
+
+    private ClauseList Made(Condition condition, bool isPositive) =>
         (condition, isPositive) switch
         {
             (OptionCount count, _) => Clauses(count, isPositive),

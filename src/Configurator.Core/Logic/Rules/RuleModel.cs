@@ -27,8 +27,7 @@ internal sealed record RuleModel(ImmutableArray<OptionNumbers> Options, Immutabl
     private static OrderRule Of(MachineRule rule) =>
         new(
             RuleKind.MachineRule,
-            (rule.When is null ? "every order" : $"an order with {ConditionText.Of(rule.When)}")
-                + $" needs {ConditionText.Of(rule.Need)}",
+            RuleText.Of(rule),
             rule.Because,
             rule.Id.Span
         )
@@ -102,8 +101,17 @@ internal static class OptionRules
 /// <summary>What a choice asks for.</summary>
 internal static class ChoiceRules
 {
+    /// <summary>Each two of the members that cannot both be taken are a condition of their own.</summary>
+    private const int MembersMax = 300;
+
+    /// <exception cref="TooEntangledException">It has more members than any choice that somebody can make.</exception>
     public static OrderRule Of(Choice choice)
     {
+        if (choice.Of.Length > MembersMax)
+        {
+            throw new TooEntangledException();
+        }
+
         ImmutableArray<Condition> members =
         [
             .. choice.Of.Select(option => new OptionCount(option.Value, 1, null, option.Span)),

@@ -25,7 +25,7 @@ internal static class SmallestCore
         var mends = new List<HashSet<int>>();
         for (var round = 0; round < RoundsMax; round++)
         {
-            var candidate = HittingSet.Smallest(mends, minimal.Count);
+            var candidate = HittingSet.Smallest(mends, minimal.Count, solver.Spend);
             if (candidate is null || candidate.Count >= minimal.Count)
             {
                 return minimal;

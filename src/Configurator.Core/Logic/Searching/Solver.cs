@@ -36,6 +36,25 @@ internal sealed partial class Solver
     /// <summary>Conflicts met so far: a measure of work that is the same on every machine.</summary>
     public long Conflicts { get; private set; }
 
+    /// <summary>Clauses looked at and assumptions made so far, and what callers have added for work of their
+    /// own.</summary>
+    public long Work { get; private set; }
+
+    /// <summary>Beyond so much work a search ends in <see cref="TooEntangledException"/>.</summary>
+    public long WorkMax { get; set; } = long.MaxValue;
+
+    /// <summary>Counts work that is done on the search's behalf.</summary>
+    /// <exception cref="TooEntangledException">It is more than is allowed.</exception>
+    public void Spend(long work)
+    {
+        Work += work;
+        if (Work > WorkMax)
+        {
+            Backtrack(0);
+            throw new TooEntangledException();
+        }
+    }
+
     public int NewVariable()
     {
         _value.Add(0);
@@ -125,6 +144,7 @@ internal sealed partial class Solver
     {
         for (var met = 0L; !_isBroken; )
         {
+            Spend(1);
             var conflict = Propagate();
             if (conflict >= 0)
             {
@@ -158,6 +178,7 @@ internal sealed partial class Solver
     {
         while (_levels.Count < assumptions.Length)
         {
+            Work++;
             var assumption = assumptions[_levels.Count];
             if (ValueOf(assumption) < 0)
             {
@@ -232,6 +253,7 @@ internal sealed partial class Solver
     private int Visit(int falseLiteral)
     {
         var list = _watching[falseLiteral];
+        Work += list.Count;
         var kept = 0;
         var conflict = -1;
         for (var i = 0; i < list.Count; i++)

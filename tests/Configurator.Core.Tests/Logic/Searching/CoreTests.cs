@@ -61,7 +61,7 @@ public class CoreTests
             {
                 const int Limit = 5;
                 ImmutableSets all = new(sets);
-                var found = HittingSet.Smallest(sets, Limit);
+                var found = HittingSet.Smallest(sets, Limit, _ => { });
                 var smallest = all.SmallestSize();
                 Assert.Equal(smallest < Limit ? smallest : null, found?.Count);
                 Assert.All(sets, set => Assert.True(found is null || set.Overlaps(found)));

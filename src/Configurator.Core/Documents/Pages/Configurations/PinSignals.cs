@@ -2,10 +2,13 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
-/// <summary>What each pin of an M12 A-coded sensor plug carries.</summary>
+/// <summary>What each pin of an M12 A-coded sensor plug carries. A device that is wired into the box has no such pins:
+/// its own data sheet says what each core carries.</summary>
 /// <remarks>Source: IEC 60947-5-2; IO-Link Interface and System Specification v1.1.x (IEC 61131-9) 5.5.</remarks>
 internal static class PinSignals
 {
+    public static bool IsFor(Device device) => device.Connection is ConnectionKind.IoLink or ConnectionKind.Switching;
+
     public static string Of(Device device, int pin) =>
         (pin, device.PinTwo) switch
         {

@@ -23,26 +23,28 @@ internal static class SanitationDocument
         if (!general.IsEmpty)
         {
             yield return new(
-                "general",
-                words.GeneralNotes,
-                [new Steps([new("in-general", words.GeneralNotes, [], general)])]
+                "live",
+                words.BeforeLockOut,
+                [new Steps([new("before-lock-out", words.BeforeLockOut, [], general)])]
             );
         }
 
         yield return new(
             "steps",
             words.StepsTitle,
-            [
-                new Steps([
-                    .. Enum.GetValues<CleaningStep>()
-                        .Select(step => new Step(
-                            $"step-{(int)step + 1}",
-                            WordLists.Of(step, words),
-                            [],
-                            Additions(context, step)
-                        )),
-                ]),
-            ]
+            [new Steps([.. Enum.GetValues<CleaningStep>().Select(step => Step(context, step))])]
+        );
+    }
+
+    /// <summary>A step that nothing fitted adds to is still done.</summary>
+    private static Step Step(ConfigurationContext context, CleaningStep step)
+    {
+        var additions = Additions(context, step);
+        return new(
+            $"step-{(int)step + 1}",
+            WordLists.Of(step, context.Words),
+            additions.IsEmpty ? [context.Words.AsProgrammeSays] : [],
+            additions
         );
     }
 

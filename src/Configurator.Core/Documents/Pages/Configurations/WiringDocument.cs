@@ -136,18 +136,22 @@ internal static class WiringDocument
         );
     }
 
-    private static IEnumerable<Row> Cores(ConfigurationContext context, DeviceCable cable) =>
-        cable.Cordset!.Cordset!.Cores.Select(
+    private static IEnumerable<Row> Cores(ConfigurationContext context, DeviceCable cable)
+    {
+        var device = cable.Instance.Device;
+        var hasPins = PinSignals.IsFor(device);
+        return cable.Cordset!.Cordset!.Cores.Select(
             (colour, i) =>
                 Row.Of(
                     context.Names.CableOf(cable.Instance),
                     FormattableString.Invariant($"{context.Names.TerminalsOf(cable.Instance)}:{i + 1}"),
-                    DocumentContext.Print(i + 1),
+                    hasPins ? DocumentContext.Print(i + 1) : "",
                     new Cell([new(colour)], Swatch: colour),
-                    PinSignals.Of(cable.Instance.Device, i + 1),
+                    hasPins ? PinSignals.Of(device, i + 1) : context.Words.AsDataSheet,
                     context.Names.Of(cable.Instance)
                 )
         );
+    }
 
     private static Table Cut(ConfigurationContext context)
     {
