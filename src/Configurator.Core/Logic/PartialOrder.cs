@@ -26,38 +26,3 @@ public readonly record struct NumberRange(int From, int To)
 
     public bool Contains(int count) => count >= From && count <= To;
 }
-
-/// <summary>What an order leaves of an option: the numbers in which it can still be taken, 0 among them where it may
-/// be left out.</summary>
-public sealed record OptionState(ImmutableArray<int> Possible)
-{
-    public bool IsForced => !Possible.Contains(0) && !Possible.IsEmpty;
-
-    public bool IsRuledOut => Possible is [0] or [];
-
-    public bool IsFree => Possible.Contains(0) && Possible.Length > 1;
-}
-
-/// <summary>Why an order cannot be: picks and rules that cannot hold together. Without any one of them the others
-/// can.</summary>
-public sealed record Explanation(ImmutableArray<OptionId> Picks, ImmutableArray<OrderRule> Rules)
-{
-    /// <summary>Picks in a number in which their option can never be taken.</summary>
-    public ImmutableArray<NumberFault> Numbers { get; init; } = [];
-}
-
-/// <param name="From">Smallest number in which it can be taken.</param>
-/// <param name="To">Largest number in which it can be taken.</param>
-public sealed record NumberFault(OptionId Option, int From, int To, NumberRange Ordered);
-
-/// <summary>One change of an order.</summary>
-/// <param name="Before">How often the option was to be taken; none where it was not named.</param>
-/// <param name="After">How often it is taken then; 0 where it is dropped.</param>
-public sealed record OrderChange(OptionId Option, NumberRange Before, int After);
-
-/// <summary>An order that works, and what of the given one it changes.</summary>
-public sealed record Repair(ImmutableArray<OrderChange> Changes, PartialOrder Order)
-{
-    /// <summary>Choices that it leaves to be made, each with the members left.</summary>
-    public ImmutableArray<OpenChoice> Open { get; init; } = [];
-}

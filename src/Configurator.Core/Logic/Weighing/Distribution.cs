@@ -4,7 +4,7 @@ using Configurator.Core.Logic.Compiling;
 
 namespace Configurator.Core.Logic.Weighing;
 
-/// <summary>The exact distribution of a weight over all satisfying assignments, by convolution up the diagram.</summary>
+/// <summary>The exact distribution of a weight over all satisfying assignments, by convolution.</summary>
 internal sealed class Distribution
 {
     private readonly Diagram _diagram;

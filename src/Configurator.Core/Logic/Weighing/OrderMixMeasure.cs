@@ -9,7 +9,7 @@ namespace Configurator.Core.Logic.Weighing;
 /// <summary>
 /// What a declared order mix makes of configurations. An option with the share p counts p where it is taken and 1 - p
 /// where it is not; one that can be taken in n numbers counts p / n in each of them; one without a share counts the
-/// same in every number. A configuration counts the product over all options, divided by the sum over all configurations
+/// same in every number. A configuration counts the product over all options, divided by the sum over all that are
 /// allowed. Options are weighted as if ordered independently; rules then shift the shares that come out.
 /// </summary>
 internal static class OrderMixMeasure

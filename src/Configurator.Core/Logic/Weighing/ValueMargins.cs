@@ -45,12 +45,11 @@ internal static class ValueMargins
                 continue;
             }
 
-            var isAll = diagram.Kinds[node] == NodeKind.All;
             foreach (var child in diagram.ChildrenOf(node))
             {
                 if (up[child] != Optimum.None)
                 {
-                    var others = isAll ? up[node] - up[child] : 0;
+                    var others = diagram.Kinds[node] == NodeKind.All ? up[node] - up[child] : 0;
                     around[child] = Math.Max(around[child], around[node] + others);
                 }
             }
