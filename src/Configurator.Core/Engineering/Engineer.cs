@@ -52,7 +52,10 @@ public static class Engineer
         return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);
     }
 
-    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved)
+    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved) => Compute(proved, on: null);
+
+    /// <param name="on">The day of the run, by which accepted deviations end; null where none was given.</param>
+    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved, DateOnly? on)
     {
         ImmutableArray<EngineeredConfiguration> configurations =
         [
@@ -60,14 +63,17 @@ public static class Engineer
                 .Configurations.Where(configuration => configuration.Machine.IsWhole)
                 .AsParallel()
                 .AsOrdered()
-                .Select(Compute),
+                .Select(configuration => Compute(configuration, on)),
         ];
-        return new(new(proved, configurations), FindingDiagnostics.Of(configurations));
+        return new(
+            new(proved, configurations),
+            [.. FindingDiagnostics.Of(configurations), .. RecordDiagnostics.Of(proved.Catalogue, configurations, on)]
+        );
     }
 
-    private static EngineeredConfiguration Compute(ProvedConfiguration proved)
+    private static EngineeredConfiguration Compute(ProvedConfiguration proved, DateOnly? on)
     {
         var report = Compute(proved.Machine, proved.Configuration, proved.Machine.Plan);
-        return new(proved, report with { Findings = Acceptance.Apply(report.Findings, proved) });
+        return new(proved, report with { Findings = Acceptance.Apply(report.Findings, proved, on) });
     }
 }
