@@ -30,7 +30,7 @@ passed=0 failed=0
 for project in tests/*.Tests; do
   name=$(basename "$project")
   log=$(mktemp)
-  "$project/bin/Release/net10.0/$name" --no-progress --no-ansi --show-live-output on "${extra[@]}" 2>&1 |
+  "$project/bin/Release/net10.0/$name" --progress off --no-ansi --show-live-output on "${extra[@]}" 2>&1 |
     sed -uE 's/^OUTPUT: \[.*\] /  /' | tee "$log"
   status=${PIPESTATUS[0]}
   good=$(sed -n 's/^ *succeeded: *\([0-9]*\).*/\1/p' "$log" | tail -1)

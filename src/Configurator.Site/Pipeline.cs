@@ -19,12 +19,17 @@ public sealed record RunFacts(string ToolVersion, string Revision, string Date);
 public static class Pipeline
 {
     /// <summary>Everything that can be found wrong without writing pages.</summary>
-    public static Outcome<EngineeredCatalogue> Check(SourceSet sources) =>
-        Loader.Load(sources).Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
+    /// <param name="on">The day of the run, by which accepted deviations end; null where none was given.</param>
+    public static Outcome<EngineeredCatalogue> Check(SourceSet sources, DateOnly? on = null) =>
+        Loader
+            .Load(sources)
+            .Then(Binder.Bind)
+            .Then(Prover.Prove)
+            .Then(proved => Engineer.Compute(proved, on));
 
     /// <summary>The same, and what cannot be shown of the prose.</summary>
-    public static Outcome<EngineeredCatalogue> CheckWithProse(SourceSet sources) =>
-        Check(sources)
+    public static Outcome<EngineeredCatalogue> CheckWithProse(SourceSet sources, DateOnly? on = null) =>
+        Check(sources, on)
             .Then(engineered => new Outcome<EngineeredCatalogue>(
                 engineered,
                 Renderer.CheckProse(engineered.Catalogue)

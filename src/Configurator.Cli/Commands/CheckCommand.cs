@@ -12,12 +12,26 @@ internal static class CheckCommand
     {
         var catalogue = Shared.Catalogue();
         var format = Shared.Format();
-        var command = new Command("check", "Find everything that is wrong with the definitions.") { catalogue, format };
-        command.SetAction(parsed => Run(parsed.GetValue(catalogue)!, parsed.GetValue(format), output, errors));
+        var date = Shared.Date("Date of the run, by which accepted deviations end");
+        var command = new Command("check", "Find everything that is wrong with the definitions.")
+        {
+            catalogue,
+            format,
+            date,
+        };
+        command.SetAction(parsed =>
+            Run(
+                parsed.GetValue(catalogue)!,
+                parsed.GetValue(format),
+                Shared.Day(parsed.GetValue(date)!),
+                output,
+                errors
+            )
+        );
         return command;
     }
 
-    private static int Run(string folder, OutputFormat format, TextWriter output, TextWriter errors)
+    private static int Run(string folder, OutputFormat format, DateOnly? on, TextWriter output, TextWriter errors)
     {
         var reading = CatalogueReader.Read(folder);
         if (reading.Problem is { } problem)
@@ -25,7 +39,7 @@ internal static class CheckCommand
             return Report.Environment(problem, errors);
         }
 
-        var checkedCatalogue = Pipeline.CheckWithProse(reading.Sources);
+        var checkedCatalogue = Pipeline.CheckWithProse(reading.Sources, on);
         Report.Print(
             checkedCatalogue.Diagnostics,
             reading.Sources,

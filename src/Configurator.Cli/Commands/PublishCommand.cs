@@ -24,28 +24,7 @@ internal static class PublishCommand
             HelpName = "TEXT",
             DefaultValueFactory = _ => "",
         };
-        var date = new Option<string>("--date")
-        {
-            Description = "Date of the run (YYYY-MM-DD), kept beside the site",
-            HelpName = "DATE",
-            DefaultValueFactory = _ => "",
-        };
-        date.Validators.Add(result =>
-        {
-            if (
-                result.Tokens.Count > 0
-                && !DateOnly.TryParseExact(
-                    result.Tokens[0].Value,
-                    "yyyy-MM-dd",
-                    CultureInfo.InvariantCulture,
-                    DateTimeStyles.None,
-                    out _
-                )
-            )
-            {
-                result.AddError($"`{result.Tokens[0].Value}` is not a date such as 2026-10-02");
-            }
-        });
+        var date = Shared.Date("Date of the run, kept beside the site; accepted deviations end by it");
         var fresh = new Option<bool>("--fresh-templates")
         {
             Description = "Compile all page templates anew instead of taking those kept from earlier runs",
@@ -95,7 +74,7 @@ internal static class PublishCommand
             return Report.Environment(problem, errors);
         }
 
-        var engineered = Pipeline.Check(reading.Sources);
+        var engineered = Pipeline.Check(reading.Sources, Shared.Day(facts.Date));
         var site = Pipeline.Build(engineered, facts, cache);
         Report.Print(
             site.Diagnostics,

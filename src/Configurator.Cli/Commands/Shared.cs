@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Reflection;
 
 namespace Configurator.Cli.Commands;
@@ -37,6 +38,30 @@ internal static class Shared
                     ? format
                     : Refuse(result),
         };
+
+    public static Option<string> Date(string description)
+    {
+        var date = new Option<string>("--date")
+        {
+            Description = $"{description} (YYYY-MM-DD)",
+            HelpName = "DATE",
+            DefaultValueFactory = _ => "",
+        };
+        date.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && Day(result.Tokens[0].Value) is null)
+            {
+                result.AddError($"`{result.Tokens[0].Value}` is not a date such as 2026-10-02");
+            }
+        });
+        return date;
+    }
+
+    /// <summary>The day meant; null where it is none.</summary>
+    public static DateOnly? Day(string date) =>
+        DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+            ? day
+            : null;
 
     private static OutputFormat Refuse(System.CommandLine.Parsing.ArgumentResult result)
     {

@@ -11,6 +11,7 @@ internal sealed class TemplateCache(string folder) : ITemplateStore
     private const int BytesMax = 8 << 20;
     private const int FilesMax = 1000;
     private const string Ending = ".template";
+    private const UnixFileMode Own = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
     private const UnixFileMode Others =
         UnixFileMode.GroupRead
         | UnixFileMode.GroupWrite
@@ -93,7 +94,7 @@ internal sealed class TemplateCache(string folder) : ITemplateStore
                 return FileKinds.Of(folder) == FileKind.Folder;
             }
 
-            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            Directory.CreateDirectory(folder, Own);
             return FileKinds.Of(folder) == FileKind.Folder
                 && (File.GetUnixFileMode(folder) & Others) == UnixFileMode.None
                 && Native.IsOwn(folder);

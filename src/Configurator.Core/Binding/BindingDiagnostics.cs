@@ -21,7 +21,7 @@ internal static partial class BindingDiagnostics
 
     /// <param name="nearest">The absent key that was probably meant.</param>
     public static Diagnostic KeyUnknown(ScalarSyntax key, RecordShape shape, string? nearest) =>
-        new(UnknownKey, $"{Article(shape.Name)} {shape.Name} has no key `{key.Text}`", key.Span)
+        new(UnknownKey, $"{RecordShape.ArticleOf(shape.Name)} {shape.Name} has no key `{key.Text}`", key.Span)
         {
             Fix = nearest is null
                 ? new($"use one of {string.Join(", ", shape.Fields.Select(field => $"`{field.Key}`"))}")
@@ -131,6 +131,16 @@ internal static partial class BindingDiagnostics
     public static Diagnostic CountOutOfRange(ScalarSyntax scalar, CountShape shape) =>
         new(OutOfRange, $"`{scalar.Text}` is not {shape.Wanted}", scalar.Span) { Fix = new($"write {shape.Wanted}") };
 
+    public static Diagnostic RangeReversed(Located<string> from, Located<string> to) =>
+        new(OutOfRange, $"`from: {from.Value}` is above `to: {to.Value}`", from.Span)
+        {
+            Notes = [new("the largest value stands here", to.Span)],
+            Fix = new("swap `from` and `to`"),
+        };
+
+    public static Diagnostic LinesSeveral(ScalarSyntax scalar, Shape shape) =>
+        new(WrongForm, "this goes on over several lines", scalar.Span) { Fix = new($"write {shape.Wanted} on one line") };
+
     public static Diagnostic WordUnknown(ScalarSyntax scalar, WordShape shape)
     {
         var nearest = Nearest.To(scalar.Text, shape.Words.Keys);
@@ -161,8 +171,6 @@ internal static partial class BindingDiagnostics
                 : new($"replace it with `{mended}`", scalar.Span, mended),
         };
     }
-
-    private static string Article(string noun) => "aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an" : "a";
 
     private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "...";
 

@@ -64,6 +64,12 @@ internal static class ParameterBinder
             return parameter;
         }
 
+        if (from.Value > to.Value)
+        {
+            report.Add(BindingDiagnostics.RangeReversed(f.One<string>("from")!.Value, f.One<string>("to")!.Value));
+            return parameter;
+        }
+
         return parameter with
         {
             Unit = from.Unit,
@@ -105,7 +111,7 @@ internal static class ParameterBinder
                 );
         }
 
-        return Number.Read(written.Value) is { } number && number.Unit?.Dimension == parameter.Unit?.Dimension
+        return Number.Read(written.Value) is { } number && IsIn(parameter.Unit, number)
             ? new(
                 written,
                 parameter.Unit is { } unit && number.Quantity is { } quantity ? quantity.In(unit) : number.Value,
@@ -118,6 +124,9 @@ internal static class ParameterBinder
                 report
             );
     }
+
+    private static bool IsIn(Unit? unit, Number number) =>
+        unit is null ? number.Unit is null : number.Unit?.IsComparableWith(unit) == true;
 
     private static SettingValue? Wrong(
         Parameter parameter,

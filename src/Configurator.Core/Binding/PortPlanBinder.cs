@@ -57,7 +57,10 @@ internal static class PortPlanBinder
                 .Where(line => machine.IsWhole && !IsOfUnknownFit(machine, instances, line.Key))
         )
         {
-            if (Find(instances, key, unplaced, report) is { } instance && ReadHome(machine, written, report) is { } home)
+            if (
+                Find(instances, key, unplaced, report) is { } instance
+                && ReadHome(machine, written, report) is { } home
+            )
             {
                 homes[instance.Key] = new(home, written.Span);
             }

@@ -293,8 +293,8 @@ public sealed partial record SiteWords(string Language)
 
     public string CutLead =>
         Say(
-            "Cables to terminals of motors, heaters and safety devices. Type and cross-section after the device's data sheet and the local code.",
-            "Cables a bornes de motores, calefactores y dispositivos de seguridad. Tipo y sección según la hoja de datos y el código local."
+            "Cables to terminals of motors, heaters, safety and other wired devices. Type and cross-section after the device's data sheet and the local code.",
+            "Cables a bornes de motores, calefactores, dispositivos de seguridad y demás dispositivos cableados. Tipo y sección según la hoja de datos y el código local."
         );
 
     public string Cable => Say("Cable", "Cable");

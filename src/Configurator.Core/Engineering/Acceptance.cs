@@ -7,11 +7,19 @@ namespace Configurator.Core.Engineering;
 /// <summary>Applies accepted deviations: a failure that a record accepts is shown as accepted, never hidden.</summary>
 internal static class Acceptance
 {
-    public static ImmutableArray<Finding> Apply(ImmutableArray<Finding> findings, ProvedConfiguration proved) =>
-        [.. findings.Select(finding => Apply(finding, RecordsFor(proved)))];
+    /// <param name="on">The day of the run: records that ended before it do not count. Without it none has
+    /// ended.</param>
+    public static ImmutableArray<Finding> Apply(
+        ImmutableArray<Finding> findings,
+        ProvedConfiguration proved,
+        DateOnly? on
+    ) => [.. findings.Select(finding => Apply(finding, RecordsFor(proved).Where(record => !HasEnded(record, on))))];
 
+    /// <summary>Those of the configuration come before those of its machine.</summary>
     public static IEnumerable<AcceptedDeviation> RecordsFor(ProvedConfiguration proved) =>
         proved.Published.Accepted.Concat(proved.Machine.Accepted);
+
+    public static bool HasEnded(AcceptedDeviation record, DateOnly? on) => on is { } day && record.Until < day;
 
     public static Finding Apply(Finding finding, IEnumerable<AcceptedDeviation> records) =>
         finding is { Verdict: Verdict.Fail, Rule.IsSafety: false }

@@ -58,7 +58,10 @@ public static class Engineer
         return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);
     }
 
-    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved)
+    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved) => Compute(proved, on: null);
+
+    /// <param name="on">The day of the run, by which accepted deviations end; null where none was given.</param>
+    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved, DateOnly? on)
     {
         ImmutableArray<EngineeredConfiguration> configurations =
         [
@@ -66,40 +69,43 @@ public static class Engineer
                 .Configurations.Where(configuration => configuration.Machine.IsWhole)
                 .AsParallel()
                 .AsOrdered()
-                .Select(Compute),
+                .Select(configuration => Compute(configuration, on)),
         ];
         var allOrders = proved
             .Logic.Values.Where(proof => proof.Logic.Machine.IsWhole)
             .AsParallel()
-            .Select(proof => AllOrdersProof.Of(proof.Logic))
-            .Select(Accepted)
+            .Select(proof => Accepted(AllOrdersProof.Of(proof.Logic), on))
             .ToImmutableSortedDictionary(report => report.Machine.Id.Value, report => report);
         return new(
             new(proved, configurations, allOrders),
             [
                 .. FindingDiagnostics.Of(configurations),
+                .. RecordDiagnostics.Of(proved.Catalogue, configurations, on),
                 .. allOrders.Values.SelectMany(report => AllOrdersDiagnostics.Of(report, configurations)),
             ]
         );
     }
 
-    private static AllOrdersReport Accepted(AllOrdersReport report) =>
-        report with
+    private static AllOrdersReport Accepted(AllOrdersReport report, DateOnly? on)
+    {
+        var records = report.Machine.Accepted.Where(record => !Acceptance.HasEnded(record, on)).ToList();
+        return report with
         {
             Findings =
             [
                 .. report.Findings.Select(worst =>
                     worst with
                     {
-                        Finding = Acceptance.Apply(worst.Finding, report.Machine.Accepted),
+                        Finding = Acceptance.Apply(worst.Finding, records),
                     }
                 ),
             ],
         };
+    }
 
-    private static EngineeredConfiguration Compute(ProvedConfiguration proved)
+    private static EngineeredConfiguration Compute(ProvedConfiguration proved, DateOnly? on)
     {
         var report = Compute(proved.Machine, proved.Configuration, proved.Machine.Plan);
-        return new(proved, report with { Findings = Acceptance.Apply(report.Findings, proved) });
+        return new(proved, report with { Findings = Acceptance.Apply(report.Findings, proved, on) });
     }
 }

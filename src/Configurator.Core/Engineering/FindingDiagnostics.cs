@@ -12,24 +12,14 @@ internal static class FindingDiagnostics
 {
     private const int ConfigurationsNamed = 5;
 
-    private static readonly Rule Useless = new(
-        "CFG4901",
-        Severity.Warning,
-        "Accepted deviation without a failed finding"
-    );
-    private static readonly Rule NotAcceptable = new("CFG4902", Severity.Error, "Safety finding cannot be accepted");
-
     public static ImmutableArray<FindingRule> Rules { get; } =
     [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All];
 
     public static ImmutableArray<Rule> All { get; } =
-    [.. Rules.Select(rule => rule.Diagnostic), Useless, NotAcceptable];
+    [.. Rules.Select(rule => rule.Diagnostic), .. RecordDiagnostics.All];
 
     public static ImmutableArray<Diagnostic> Of(ImmutableArray<EngineeredConfiguration> configurations) =>
-        [
-            .. Failed(configurations),
-            .. configurations.SelectMany(Acceptances).DistinctBy(diagnostic => diagnostic.Span),
-        ];
+        [.. Failed(configurations)];
 
     private static IEnumerable<Diagnostic> Failed(ImmutableArray<EngineeredConfiguration> configurations) =>
         configurations
@@ -73,47 +63,8 @@ internal static class FindingDiagnostics
         };
     }
 
-    private static IEnumerable<Diagnostic> Acceptances(EngineeredConfiguration configuration)
-    {
-        foreach (var record in configuration.Published.Accepted)
-        {
-            var finding = configuration.Report.Findings.FirstOrDefault(finding => finding.Id == record.Finding.Value);
-            if (finding is null or { Verdict: Verdict.Pass })
-            {
-                if (!configuration.Report.Fitted.Pins.IsWhole)
-                {
-                    continue;
-                }
-
-                yield return new(
-                    Useless,
-                    $"`{record.Finding.Value}` is not a failed finding of `{configuration.Published.Id.Value}`",
-                    record.Finding.Span
-                )
-                {
-                    Fix = new("remove the record, or correct the id"),
-                };
-            }
-            else if (finding.Rule.IsSafety)
-            {
-                yield return new(
-                    NotAcceptable,
-                    $"`{record.Finding.Value}` is a safety finding: {finding.Statement}",
-                    record.Finding.Span
-                )
-                {
-                    Notes = [new("it fails here", finding.Span)],
-                    Fix = new(
-                        $"remove the record and mend what failed{(finding.Fix is null ? "" : $": {finding.Fix}")}"
-                    ),
-                };
-            }
-        }
-    }
-
-    /// <summary>The record of a configuration that names the finding. One that fails in spite of it is a safety
-    /// finding and is
-    /// reported at the record.</summary>
+    /// <summary>The record that names the finding. One that fails in spite of it is a safety finding, or the record has
+    /// ended: that is reported at the record.</summary>
     private static AcceptedDeviation? RecordOf(EngineeredConfiguration configuration, Finding finding) =>
-        configuration.Published.Accepted.FirstOrDefault(record => record.Finding.Value == finding.Id);
+        Acceptance.RecordsFor(configuration.Proved).FirstOrDefault(record => record.Finding.Value == finding.Id);
 }

@@ -216,12 +216,12 @@ internal sealed class YamlReader
 
         if (!node.Anchor.IsEmpty)
         {
-            _diagnostics.Add(LoadingDiagnostics.HasAnchor(node.Anchor.Value, isAlias: false, WordAt(node)));
+            _diagnostics.Add(LoadingDiagnostics.HasAnchor(node.Anchor.Value, isAlias: false, WordAt(node, '&')));
         }
 
         if (!node.Tag.IsEmpty)
         {
-            _diagnostics.Add(LoadingDiagnostics.HasTag(Shorthand(node.Tag.Value), WordAt(node)));
+            _diagnostics.Add(LoadingDiagnostics.HasTag(Shorthand(node.Tag.Value), WordAt(node, '!')));
         }
     }
 
@@ -235,13 +235,20 @@ internal sealed class YamlReader
     private static string Shorthand(string tag) =>
         tag.StartsWith(YamlTags, StringComparison.Ordinal) ? "!!" + tag[YamlTags.Length..] : tag;
 
-    /// <summary>What is written where a node starts, up to the next space.</summary>
-    private SourceSpan WordAt(ParsingEvent what)
+    /// <summary>The word with that first character where a node starts; anchor and tag stand in either order.</summary>
+    private SourceSpan WordAt(ParsingEvent what, char first)
     {
         var start = StartOf(what);
-        var rest = _source.Line(start.Line).AsSpan(start.Column - 1);
-        var end = rest.IndexOf(' ');
-        return start with { Length = end < 0 ? rest.Length : end };
+        var line = _source.Line(start.Line);
+        var column = start.Column - 1;
+        if (column < line.Length && line[column] != first && line.IndexOf(' ', column) is var space and >= 0)
+        {
+            var second = line.Length - line.AsSpan(space).TrimStart(' ').Length;
+            column = second < line.Length && line[second] == first ? second : column;
+        }
+
+        var end = line.IndexOf(' ', Math.Min(column, line.Length));
+        return start with { Column = column + 1, Length = (end < 0 ? line.Length : end) - column };
     }
 
     private SourceSpan StartOf(ParsingEvent what) => new(_source.Path, (int)what.Start.Line, (int)what.Start.Column, 1);

@@ -40,12 +40,12 @@ public class FitBindingTests
     [Fact]
     public void A_fit_per_quantity_needs_an_option_with_a_quantity() => Check.Small
         .Changing(SmallCatalogue.Option("agitator"), "fit: stirrer", "per: quantity, fit: [|stirrer|]")
-        .Says("CFG2020 option `agitator` has no quantity, but its fit `stirrer` has 1 stations");
+        .Says("CFG2020 option `agitator` has no quantity, but its fit `stirrer` has 1 station");
 
     [Fact]
     public void A_standard_fit_has_no_quantity() => Check.Small
         .Machine("fit: guard", "per: quantity, fit: [|guard|]")
-        .Says("CFG2020 option `guard` has no quantity, but its fit `guard` has 1 stations");
+        .Says("CFG2020 option `guard` has no quantity, but its fit `guard` has 1 station");
 
     [Fact]
     public void An_option_is_not_ordered_at_most_fewer_times_than_at_least() => Check.Small
@@ -58,10 +58,10 @@ public class FitBindingTests
 
     [Theory]
     [InlineData("from: 1", "from: [|0|]", "0")]
-    [InlineData("to: 2", "to: [|101|]", "101")]
-    public void An_option_is_ordered_one_to_a_hundred_times(string was, string now, string count) => Check.Small
+    [InlineData("to: 2", "to: [|61|]", "61")]
+    public void An_option_is_ordered_one_to_sixty_times(string was, string now, string count) => Check.Small
         .Changing(Heads, was, now)
-        .Says($"CFG2013 `{count}` is not a whole number from 1 to 100");
+        .Says($"CFG2013 `{count}` is not a whole number from 1 to 60");
 
     [Fact]
     public void What_differs_on_a_machine_is_bound_for_that_machine() => Check.Small

@@ -33,6 +33,10 @@ public class IdTests
     // Source: names that Windows keeps for devices (Win32 file naming), and words that definitions use themselves.
     [Theory]
     [InlineData("con")]
+    [InlineData("true")]
+    [InlineData("null")]
+    [InlineData("no")]
+    [InlineData("off")]
     [InlineData("aux")]
     [InlineData("nul")]
     [InlineData("com1")]

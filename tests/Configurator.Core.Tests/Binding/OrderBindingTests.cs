@@ -36,9 +36,9 @@ public class OrderBindingTests
         .Says($"CFG2020 option {message}\nto fix: {fix}");
 
     [Theory]
-    [InlineData("heads: [|0|]", "CFG2013 `0` is not a whole number from 1 to 100")]
-    [InlineData("heads: [|101|]", "CFG2013 `101` is not a whole number from 1 to 100")]
-    [InlineData("heads: [|two|]", "CFG2006 `two` is not a whole number from 1 to 100")]
+    [InlineData("heads: [|0|]", "CFG2013 `0` is not a whole number from 1 to 60")]
+    [InlineData("heads: [|61|]", "CFG2013 `61` is not a whole number from 1 to 60")]
+    [InlineData("heads: [|two|]", "CFG2006 `two` is not a whole number from 1 to 60")]
     [InlineData("[|head|]: 1", "CFG2003 there is no option `head`")]
     public void A_quantity_that_says_nothing_is_marked(string quantity, string message) => Check.Small
         .Changing(SmallCatalogue.Plain, "recipes:", $"quantities: {{{quantity}}}\nrecipes:")

@@ -71,4 +71,16 @@ public class ParameterBindingTests
         var recipe = Check.Small.Changing(SmallCatalogue.Water, "threshold: 42 percent", "hold: 0.25 s").Catalogue.Recipes.Single();
         Assert.Equal("250", recipe.Settings.Single().Values["hold"].Number.ToString());
     }
+
+    [Fact]
+    public void A_smallest_value_above_the_largest_is_reported_at_both() => Check.Small
+        .Changing(SmallCatalogue.Device("eye"), "from: 0 ms, to: 500 ms", "from: [|600 ms|], to: (|500 ms|)")
+        .Says("CFG2013 `from: 600 ms` is above `to: 500 ms`\nto fix: swap `from` and `to`");
+
+    // Source: ISO 4217 names currencies, not rates between them.
+    [Fact]
+    public void A_value_in_another_currency_does_not_fit() => Check.Small
+        .Changing(SmallCatalogue.Device("eye"), "from: 0 ms, to: 500 ms, step: 1 ms", "from: 0 EUR, to: 500 EUR, step: 1 EUR")
+        .Changing(SmallCatalogue.Water, "threshold: 42 percent", "threshold: 42 percent, hold: [|5 USD|]")
+        .Says("CFG2019 `5 USD` does not fit the parameter `hold`\nto fix: write a value in `EUR`");
 }

@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using System.Text;
+using Configurator.Core.Loading;
+using Configurator.Core.Sources;
 using Configurator.Core.Tests.Support;
 
 using Files = System.Collections.Immutable.ImmutableSortedDictionary<string, string>;
@@ -18,6 +21,23 @@ internal static class Corpus
         .Where(path => path.EndsWith(".yaml", StringComparison.Ordinal) || path.EndsWith(".md", StringComparison.Ordinal))
         .ToImmutableSortedDictionary(
             path => Path.GetRelativePath(Repository.Folder, path).Replace('\\', '/'), File.ReadAllText, StringComparer.Ordinal);
+
+    /// <summary>What the first stage makes of each of the three: files are read one by one, so what was not changed need
+    /// not be read again.</summary>
+    public static SyntaxSet Loaded(Files good) => good == Demo ? LoadedDemo.Value : good == Small ? LoadedSmall.Value : LoadedBase.Value;
+
+    private static readonly Lazy<SyntaxSet> LoadedSmall = new(() => Load(Small));
+    private static readonly Lazy<SyntaxSet> LoadedBase = new(() => Load(Base));
+    private static readonly Lazy<SyntaxSet> LoadedDemo = new(() => Load(Demo));
+
+    public static SourceSet Sources(Files files) => SourceSet.Of(files.Select(file => new SourceFile(file.Key, Encoding.UTF8.GetBytes(file.Value))));
+
+    private static SyntaxSet Load(Files good)
+    {
+        var loaded = Loader.Load(Sources(good));
+        Assert.Empty(loaded.Diagnostics);
+        return loaded.Value;
+    }
 
     /// <summary>Pieces that mean something to YAML, to Markdown, to a terminal or to the binder.</summary>
     public static ImmutableArray<string> Snippets { get; } =

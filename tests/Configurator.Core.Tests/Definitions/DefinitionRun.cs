@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
+using System.Text;
 using Configurator.Core.Binding;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Diagnostics.Printing;
 using Configurator.Core.Documents;
 using Configurator.Core.Engineering;
-using Configurator.Core.Loading;
 using Configurator.Core.Logic;
 using Configurator.Core.Sources;
 
@@ -18,11 +18,11 @@ internal static class DefinitionRun
     private const int Attempts = 3;
 
     /// <summary>Null where all is as it should be, else what is not.</summary>
-    public static string? Fault(SourceSet sources)
+    public static string? Fault(RandomCatalogue catalogue)
     {
         try
         {
-            return OutOfBounds(sources, All(sources));
+            return OutOfBounds(catalogue, All(catalogue));
         }
 #pragma warning disable CA1031 // Whatever is thrown is the fault looked for.
         catch (Exception thrown)
@@ -34,33 +34,43 @@ internal static class DefinitionRun
 
     /// <summary>A busy machine makes any case slow once: the best of some attempts counts, and of the clock and the
     /// processor's time whichever is less.</summary>
-    public static bool IsSlow(SourceSet sources) => Enumerable.Range(0, Attempts).All(_ =>
+    public static bool IsSlow(RandomCatalogue catalogue) => Enumerable.Range(0, Attempts).All(_ =>
     {
         var clock = Stopwatch.StartNew();
         var before = Environment.CpuUsage.TotalTime;
-        All(sources);
+        All(catalogue);
         return clock.Elapsed > Most && Environment.CpuUsage.TotalTime - before > Most;
     });
 
-    private static ImmutableArray<Diagnostic> All(SourceSet sources)
+    private static ImmutableArray<Diagnostic> All(RandomCatalogue catalogue)
     {
-        var engineered = Loader.Load(sources).Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
+        var engineered = catalogue.Load().Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
         var all = engineered.HasErrors ? engineered.Diagnostics : engineered.Then(it => Documenter.Compose(it, "")).Diagnostics;
-        var texts = sources.Files.Select(SourceText.Decode).OfType<SourceText>().ToDictionary(text => text.Path, StringComparer.Ordinal);
+        var texts = TextsOf(catalogue, all);
         Assert.NotNull(DiagnosticText.Of(all, texts));
         Assert.NotNull(DiagnosticAnnotations.Of(all));
         Assert.NotNull(DiagnosticJson.Of(all, []));
         return all;
     }
 
-    private static string? OutOfBounds(SourceSet sources, ImmutableArray<Diagnostic> all)
+    /// <summary>Texts of all files that something is said about.</summary>
+    private static Dictionary<string, SourceText> TextsOf(RandomCatalogue catalogue, ImmutableArray<Diagnostic> all) => all
+        .SelectMany(it => it.Notes.Select(note => note.Span).Prepend(it.Span).Append(it.Fix?.Span ?? default))
+        .Select(span => span.Path ?? "")
+        .Distinct(StringComparer.Ordinal)
+        .Where(catalogue.Files.ContainsKey)
+        .Select(path => SourceText.Decode(new(path, Encoding.UTF8.GetBytes(catalogue.Files[path]))))
+        .OfType<SourceText>()
+        .ToDictionary(text => text.Path, StringComparer.Ordinal);
+
+    private static string? OutOfBounds(RandomCatalogue catalogue, ImmutableArray<Diagnostic> all)
     {
-        var texts = sources.Files.ToDictionary(file => file.Path, SourceText.Decode, StringComparer.Ordinal);
+        var texts = TextsOf(catalogue, all);
         foreach (var diagnostic in all)
         {
             var fix = diagnostic.Fix is { Replacement: not null } replacing ? [replacing.Span] : Array.Empty<SourceSpan>();
             var spans = fix.Concat(diagnostic.Notes.Select(note => note.Span)).Prepend(diagnostic.Span);
-            if (spans.Where(span => !IsWithin(span, texts)).Select(span => (SourceSpan?)span).FirstOrDefault() is { } outside)
+            if (spans.Where(span => !IsWithin(span, catalogue, texts)).Select(span => (SourceSpan?)span).FirstOrDefault() is { } outside)
             {
                 return $"{outside} + {outside.Length} lies outside: {diagnostic.Rule.Code} {diagnostic.Message}";
             }
@@ -70,15 +80,15 @@ internal static class DefinitionRun
     }
 
     /// <summary>The line is there, and the span begins and ends on it. The start of a file is always there.</summary>
-    private static bool IsWithin(SourceSpan span, Dictionary<string, SourceText?> texts)
+    private static bool IsWithin(SourceSpan span, RandomCatalogue catalogue, Dictionary<string, SourceText> texts)
     {
-        if (!texts.TryGetValue(span.Path ?? "", out var text))
+        if (!catalogue.Files.ContainsKey(span.Path ?? ""))
         {
             return false;
         }
 
         return span == SourceSpan.FileStart(span.Path!)
-            || (text is not null
+            || (texts.TryGetValue(span.Path!, out var text)
                 && span.Line >= 1
                 && span.Line <= text.LineCount
                 && span.Column >= 1

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using System.Text;
 using Configurator.Core.Binding.Kinds;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Loading;
 using Configurator.Core.Sources;
 
 using Files = System.Collections.Immutable.ImmutableSortedDictionary<string, string>;
@@ -9,16 +10,16 @@ namespace Configurator.Core.Tests.Definitions;
 
 /// <summary>A catalogue with faults, made after a number.</summary>
 /// <param name="Changed">Paths of what differs from the good catalogue it started as.</param>
-internal sealed record RandomCatalogue(int Number, Files Files, ImmutableSortedSet<string> Changed)
+internal sealed record RandomCatalogue(int Number, Files Good, Files Files, ImmutableSortedSet<string> Changed)
 {
     /// <summary>Of a thousand cases so many change the large demonstration catalogue.</summary>
-    private const int DemoPermille = 2;
+    private const int DemoPermille = 1;
 
     public static RandomCatalogue Make(int number)
     {
         var dice = new Dice(number);
-        var good = dice.Below(1000) < DemoPermille ? Corpus.Demo : dice.Chance(60) ? Corpus.Small : Corpus.Base;
-        var catalogue = new RandomCatalogue(number, good, []);
+        var good = dice.Below(1000) < DemoPermille ? Corpus.Demo : dice.Chance(75) ? Corpus.Small : Corpus.Base;
+        var catalogue = new RandomCatalogue(number, good, good, []);
         for (var steps = 1 + dice.Below(dice.Chance(70) ? 2 : 6); steps > 0; steps--)
         {
             catalogue = catalogue.Step(dice);
@@ -27,7 +28,22 @@ internal sealed record RandomCatalogue(int Number, Files Files, ImmutableSortedS
         return catalogue;
     }
 
-    public SourceSet Sources => SourceSet.Of(Files.Select(file => new SourceFile(file.Key, Encoding.UTF8.GetBytes(file.Value))));
+    public SourceSet Sources => Corpus.Sources(Files);
+
+    /// <summary>What the first stage makes of it.</summary>
+    public Outcome<SyntaxSet> Load()
+    {
+        var good = Corpus.Loaded(Good);
+        var changed = Loader.Load(Corpus.Sources(Files.RemoveRange(Files.Keys.Except(Changed))));
+        return new(
+            new(
+                [.. good.Definitions.Where(file => !Changed.Contains(file.Path)).Concat(changed.Value.Definitions).OrderBy(file => file.Path, StringComparer.Ordinal)],
+                [.. good.Notes.Where(file => !Changed.Contains(file.Path)).Concat(changed.Value.Notes).OrderBy(file => file.Path, StringComparer.Ordinal)],
+                [],
+                [],
+                changed.Value.Unread),
+            changed.Diagnostics);
+    }
 
     /// <summary>All that is needed to see what was tried.</summary>
     public string Words =>

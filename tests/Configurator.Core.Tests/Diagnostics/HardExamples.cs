@@ -14,6 +14,15 @@ internal static class HardExamples
 
     private const string Machine = "machines/tray-one/machine.yaml";
 
+    /// <summary>More spare ports are asked for than a master has, and that is accepted.</summary>
+    private static readonly BaseCatalogue WithAcceptance = BaseCatalogue.Whole
+        .Replacing(Machine, "spare-ports: 1", "spare-ports: 6")
+        .And(Salad, BaseCatalogue.Whole.TextOf(Salad) + """
+            accepted:
+              - {finding: ports.spare/main, by: controls lead, because: The next option needs no port, until: 2027-03-31}
+
+            """);
+
     private static readonly Dictionary<string, BaseCatalogue> Made = new(StringComparer.Ordinal)
     {
         ["CFG1001"] = BaseCatalogue.Whole.And(Salad, [.. "title: "u8, 0xE9]),
@@ -23,6 +32,8 @@ internal static class HardExamples
         ["CFG1011"] = BaseCatalogue.With(Salad, Repeated("- 1\n", 200_001)),
         ["CFG3015"] = WithColours(301, "choices:\n", Choice),
         ["CFG3016"] = WithColours(100, "rules:\n", Rules),
+        ["CFG4903"] = WithAcceptance.On(2027, 4, 1),
+        ["CFG4904"] = WithAcceptance.On(2027, 3, 15),
         ["CFG1014"] = BaseCatalogue.Whole.Replacing(Salad, "Salad tray", "Salad\u202E yart"),
     };
 

@@ -70,9 +70,9 @@ public class BoxAndSafetyTests
 
     [Fact]
     public void A_machine_cannot_accept_a_safety_device_on_a_port_either() => OnPort()
-        .Machine("{fit: guard", "{fit: [|guard|]")
-        .Machine("standard:", Accept("safety.wiring/standard/guard/1") + "standard:")
-        .Says("CFG4101 safety device `standard/guard/1` is wired to a standard IO-Link port");
+        .Machine("{fit: guard", "{fit: (|guard|)")
+        .Machine("standard:", Accept("[|safety.wiring/standard/guard/1|]") + "standard:")
+        .Says("CFG4902 `safety.wiring/standard/guard/1` is a safety finding: safety device `standard/guard/1` is wired to a standard IO-Link port\nnote: it fails here");
 
     [Theory]
     [InlineData(SmallCatalogue.Plain, "revision: A\n")]

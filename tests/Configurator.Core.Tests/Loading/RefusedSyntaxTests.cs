@@ -157,4 +157,15 @@ public class RefusedSyntaxTests
         Assert.All(said, diagnostic => Assert.Equal("CFG1005", diagnostic.Rule.Code));
         Assert.InRange(watch.Elapsed, TimeSpan.Zero, TimeSpan.FromSeconds(5));
     }
+
+    [Theory]
+    [InlineData("option: [|&a|] [|!!str|] film\n")]
+    [InlineData("option: [|!!str|] [|&a|] film\n")]
+    [InlineData("option: [|&a|]   [|!!str|] film\n")]
+    public void Anchor_and_tag_are_marked_each_in_its_place(string marked) =>
+        CheckLoading.Says(
+            marked,
+            [.. new[] { ("&a", "CFG1005 anchor `a`: a reviewer must see every value where it applies"), ("!!str", "CFG1006 tag `!!str`: values get their type from their key") }
+                .OrderBy(said => marked.IndexOf(said.Item1, StringComparison.Ordinal))
+                .Select(said => said.Item2)]);
 }

@@ -15,8 +15,13 @@ internal sealed class BaseCatalogue
     private readonly ImmutableDictionary<string, byte[]> _files;
     private readonly ImmutableArray<RefusedFile> _refused;
 
-    private BaseCatalogue(ImmutableDictionary<string, byte[]> files, ImmutableArray<RefusedFile> refused) =>
-        (_files, _refused) = (files, refused);
+    private readonly DateOnly? _day;
+
+    private BaseCatalogue(ImmutableDictionary<string, byte[]> files, ImmutableArray<RefusedFile> refused, DateOnly? day = null) =>
+        (_files, _refused, _day) = (files, refused, day);
+
+    /// <summary>Checked on that day.</summary>
+    public BaseCatalogue On(int year, int month, int day) => new(_files, _refused, new(year, month, day));
 
     /// <summary>All its files as they are.</summary>
     public static BaseCatalogue Whole { get; } =
@@ -62,7 +67,7 @@ internal sealed class BaseCatalogue
 
     /// <summary>Runs the stages that say something about definitions.</summary>
     public Outcome<EngineeredCatalogue> Check() =>
-        Loader.Load(Sources).Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
+        Loader.Load(Sources).Then(Binder.Bind).Then(Prover.Prove).Then(proved => Engineer.Compute(proved, _day));
 
     private static ImmutableDictionary<string, byte[]> Read(string folder) => Directory
         .EnumerateFiles(folder, "*", SearchOption.AllDirectories)

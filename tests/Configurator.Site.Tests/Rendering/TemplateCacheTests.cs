@@ -35,5 +35,5 @@ public class TemplateCacheTests
         (await Compiler(text, imports).CompileAsync("Page.cshtml")).Type;
 
     private static TemplateCompiler Compiler(string text, string imports) =>
-        new(new TemplateProject(Pages.Templates(("Page.cshtml", text), ("_ViewImports.cshtml", imports))), []);
+        new(new TemplateProject(Pages.Templates(("Page.cshtml", text), ("_ViewImports.cshtml", imports))), [], store: null);
 }

@@ -12,7 +12,7 @@ namespace Configurator.Core.Binding.Schemas;
 internal static class ScalarSchemas
 {
     private const string Awg = "AWG";
-    private const string NotBlank = "\\S";
+    private const string OneLine = "^[^\\n]*\\S[^\\n]*\\n?$(?!\\n)";
     private const string Digits = "[0-9]+(\\.[0-9]+)?";
 
     public static JsonObject Of(Shape shape) =>
@@ -60,14 +60,14 @@ internal static class ScalarSchemas
         (shape.MayBeNegative ? "signed-" : "") + Kebab.FromPascal(shape.Dimension.ToString());
 
     private static JsonObject Line() =>
-        new() { ["type"] = Words(["string", "number", "boolean"]), ["pattern"] = NotBlank };
+        new() { ["type"] = Words(["string", "number", "boolean"]), ["pattern"] = OneLine };
 
     /// <summary>A string, or a map of languages.</summary>
     private static JsonObject Text() =>
         new()
         {
             ["type"] = Words(["string", "number", "boolean", "object"]),
-            ["pattern"] = NotBlank,
+            ["pattern"] = OneLine,
             ["minProperties"] = 1,
             ["propertyNames"] = new JsonObject { ["pattern"] = "^[a-z]{2}$" },
             ["additionalProperties"] = Described("The text in that language.", Line()),

@@ -9,12 +9,13 @@ internal static class Ids
 
     public const int LengthMax = 64;
 
-    /// <summary>Names that some file systems keep for devices, and words that definitions use for something
-    /// else.</summary>
+    /// <summary>Names that some file systems keep for devices, words that definitions use for something else, and
+    /// words that YAML readers take for a truth value or nothing (YAML 1.1, bool and null).</summary>
     private static readonly FrozenSet<string> Reserved = Enumerable
         .Range(1, 9)
         .SelectMany(n => new[] { FormattableString.Invariant($"com{n}"), FormattableString.Invariant($"lpt{n}") })
         .Concat(["con", "prn", "aux", "nul", "standard", "direct"])
+        .Concat(["true", "false", "null", "yes", "no", "on", "off", "y", "n"])
         .ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>What is wrong with it; null where nothing is.</summary>

@@ -23,8 +23,8 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
     private object? Convert(ScalarSyntax scalar, Shape shape) =>
         shape switch
         {
-            TextShape => Model.Text.Of(scalar.Text),
-            LineShape or SettingShape => scalar.Text,
+            TextShape => ReadLine(scalar, shape) is { } text ? Model.Text.Of(text) : null,
+            LineShape or SettingShape => ReadLine(scalar, shape),
             IdShape => ReadId(scalar),
             PatternShape pattern => ReadPattern(scalar, pattern),
             WordShape words => ReadWord(scalar, words),
@@ -34,6 +34,19 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
             DateShape => ReadDate(scalar, shape),
             _ => throw new InvalidOperationException($"no reader for {shape.GetType().Name}"),
         };
+
+    /// <summary>A block that ends with its line is one line too.</summary>
+    private string? ReadLine(ScalarSyntax scalar, Shape shape)
+    {
+        var line = scalar.Text.EndsWith('\n') ? scalar.Text[..^1] : scalar.Text;
+        if (!line.Contains('\n', StringComparison.Ordinal))
+        {
+            return line;
+        }
+
+        report.Add(BindingDiagnostics.LinesSeveral(scalar, shape));
+        return null;
+    }
 
     private string? ReadId(ScalarSyntax scalar)
     {

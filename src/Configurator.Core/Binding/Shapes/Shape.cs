@@ -77,8 +77,11 @@ internal sealed record TableShape(Shape Key, Shape Value) : Shape("a map");
 
 /// <summary>A map with known keys, in the order in which they are usually written.</summary>
 internal sealed record RecordShape(string Name, ImmutableArray<Field> Fields)
-    : Shape($"a {Name}: a map with the keys {Keys(Fields)}")
+    : Shape($"{ArticleOf(Name)} {Name}: a map with the keys {Keys(Fields)}")
 {
+    /// <summary>By the letter it starts with: none of our words is spoken otherwise.</summary>
+    public static string ArticleOf(string noun) => "aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an" : "a";
+
     public Field? Find(string key) => Fields.FirstOrDefault(field => field.Key == key);
 
     private static string Keys(ImmutableArray<Field> fields) =>

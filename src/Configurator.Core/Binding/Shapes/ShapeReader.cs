@@ -110,9 +110,9 @@ internal sealed class ShapeReader(ICollection<Diagnostic> report)
             {
                 report.Add(BindingDiagnostics.LanguageUnknown(key));
             }
-            else if (node is ScalarSyntax scalar && Read(scalar, new LineShape("a text")) is not null)
+            else if (node is ScalarSyntax scalar && Read(scalar, new LineShape("a text")) is { Value: string text })
             {
-                texts.Add(new(key.Text, scalar.Text));
+                texts.Add(new(key.Text, text));
             }
             else if (node is not (ScalarSyntax or RefusedSyntax))
             {

@@ -11,10 +11,10 @@ public sealed record Quantity(Rational Value, Unit Unit, Rational InBase, string
     public override string ToString() => Written;
 
     /// <summary>The value in another unit of the same dimension.</summary>
-    /// <exception cref="ArgumentException">The unit measures something else, or is AWG.</exception>
+    /// <exception cref="ArgumentException">The unit measures something else, is another currency, or is AWG.</exception>
     public Rational In(Unit unit)
     {
-        if (unit.Dimension != Dimension || unit.Symbol == "AWG")
+        if (!unit.IsComparableWith(Unit) || unit.Symbol == "AWG")
         {
             throw new ArgumentException($"{Written} cannot be given in {unit}", nameof(unit));
         }

@@ -8,6 +8,10 @@ namespace Configurator.Core.Model.Units;
 /// <param name="Source">Where the factor comes from.</param>
 public sealed record Unit(string Symbol, Dimension Dimension, Rational Factor, Rational Offset, string Source)
 {
+    /// <summary>Values in the two can be compared: of one dimension and, for money, in one currency.</summary>
+    public bool IsComparableWith(Unit other) =>
+        Dimension == other.Dimension && (Dimension != Dimension.Money || Symbol == other.Symbol);
+
     public override string ToString() => Symbol;
 }
 

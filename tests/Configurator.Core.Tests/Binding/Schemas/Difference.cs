@@ -16,11 +16,9 @@ internal sealed record Difference(string Value, Func<Shape, bool> Concerns, bool
 
     public static ImmutableArray<Difference> All { get; } =
     [
-        .. Reader(true, IsId, SeesNoText, "true", "false"),
         .. Reader(true, shape => shape is PatternShape, SeesNoText, "TRUE", "NULL"),
         .. Reader(true, IsText, SeesNothing, "null", "~"),
-        .. Reader(true, IsId, SeesNothing, "null"),
-        .. Reader(false, IsId, IsReserved, "com3", "com4", "direct", "standard"),
+        .. Reader(false, IsId, IsReserved, "com3", "com4", "direct", "standard", "no", "on", "yes", "\"true\""),
         .. Reader(false, shape => shape is CountShape, SeesTheNumber, "1e5", "1.0", "0x10"),
         .. Reader(false, shape => shape is PatternShape, SeesTheNumber, "+5"),
         .. Reader(false, shape => shape is FlagShape, "an editor sees that it is true, not how it is spelt", "True"),

@@ -19,15 +19,15 @@ public sealed class ShapeSchemaTests
     [Fact]
     public void A_text_is_anything_that_can_be_read_or_a_map_of_languages() => Says(new TextShape(), "text", """
         {"description": "A text, or a map of languages such as `{en: Lid sensor, es: Sensor de tapa}`.",
-         "type": ["string", "number", "boolean", "object"], "pattern": "\\S", "minProperties": 1,
+         "type": ["string", "number", "boolean", "object"], "pattern": "^[^\\n]*\\S[^\\n]*\\n?$(?!\\n)", "minProperties": 1,
          "propertyNames": {"pattern": "^[a-z]{2}$"}, "additionalProperties":
-           {"description": "The text in that language.", "type": ["string", "number", "boolean"], "pattern": "\\S"}}
+           {"description": "The text in that language.", "type": ["string", "number", "boolean"], "pattern": "^[^\\n]*\\S[^\\n]*\\n?$(?!\\n)"}}
         """);
 
     [Fact]
     public void A_line_and_a_setting_are_anything_that_can_be_read()
     {
-        const string Expected = """{"type": ["string", "number", "boolean"], "pattern": "\\S"}""";
+        const string Expected = """{"type": ["string", "number", "boolean"], "pattern": "^[^\\n]*\\S[^\\n]*\\n?$(?!\\n)"}""";
         Says(new LineShape("a line of text"), Expected);
         Says(new SettingShape(), Expected);
     }
