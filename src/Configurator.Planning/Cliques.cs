@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Configurator.Planning;
 
-/// <summary>Sets of conditions of which no two ever hold together: fits under them can take turns at one port.</summary>
+/// <summary>Sets of conditions of which no two ever hold together: fits under them can take turns at a port.</summary>
 internal static class Cliques
 {
     /// <summary>Beyond so many, further sets are left out: a plan may then share fewer ports than it could.</summary>
@@ -20,10 +20,7 @@ internal static class Cliques
                 .Where(condition => !covered.Contains(condition))
                 .Select(condition => ImmutableArray.Create(condition))
         );
-        return
-        [
-            .. found.OrderBy(clique => clique, Comparer<ImmutableArray<int>>.Create(Compare)),
-        ];
+        return [.. found.OrderBy(clique => clique, Comparer<ImmutableArray<int>>.Create(Compare))];
     }
 
     /// <summary>Sets without common members that cover all conditions: what is fitted at once is at most one member of

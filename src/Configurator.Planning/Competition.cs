@@ -71,8 +71,7 @@ internal static class Competition
             0,
             [.. confined.Select(fit => new WeightedTerm(FitConditions.Of(fit.Instance), 1))]
         );
-        return
-            Weigher.Of(logic).Heaviest(demand, PartialOrder.Empty) is { } heaviest && heaviest.Weight > ports
+        return Weigher.Of(logic).Heaviest(demand, PartialOrder.Empty) is { } heaviest && heaviest.Weight > ports
             ? (ports, heaviest.Weight, heaviest.Witness)
             : null;
     }

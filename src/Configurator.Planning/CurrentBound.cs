@@ -3,16 +3,12 @@ using Google.OrTools.Sat;
 namespace Configurator.Planning;
 
 /// <summary>
-/// Keeps the current of masters and hubs within their limits in every order: of conditions that never hold together only
-/// the largest counts. The bound is on the safe side; what is exact is computed when a plan is checked.
+/// Keeps the current of masters and hubs within their limits in every order: of conditions that never hold together
+/// only the largest counts. The bound is on the safe side; what is exact is computed when a plan is checked.
 /// </summary>
 internal static class CurrentBound
 {
-    public static void AddTo(
-        CpModel model,
-        PlanProblem problem,
-        Func<PlanItem, PlanGroup, IEnumerable<BoolVar>> at
-    )
+    public static void AddTo(CpModel model, PlanProblem problem, Func<PlanItem, PlanGroup, IEnumerable<BoolVar>> at)
     {
         foreach (var carrier in problem.Carriers)
         {
@@ -50,7 +46,9 @@ internal static class CurrentBound
             {
                 var terms = drawing
                     .Where(item => item.Condition == condition)
-                    .SelectMany(item => groups.SelectMany(group => at(item, group)).Select(literal => literal * draw(item)));
+                    .SelectMany(item =>
+                        groups.SelectMany(group => at(item, group)).Select(literal => literal * draw(item))
+                    );
                 model.Add(LinearExpr.Sum(terms) <= top);
             }
         }

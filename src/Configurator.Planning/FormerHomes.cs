@@ -31,8 +31,7 @@ public static class FormerHomes
     private static InstanceKey? Former(FitInstance instance, HashSet<InstanceKey> lost)
     {
         var formerly = instance.Option?.Formerly.Select(id => id.Value).ToHashSet(StringComparer.Ordinal) ?? [];
-        var same = lost
-            .Where(key => key.Fit == instance.Key.Fit && key.Ordinal == instance.Key.Ordinal)
+        var same = lost.Where(key => key.Fit == instance.Key.Fit && key.Ordinal == instance.Key.Ordinal)
             .OrderByDescending(key => formerly.Contains(key.Source))
             .ThenBy(key => key)
             .ToList();

@@ -4,8 +4,8 @@ using Google.OrTools.Sat;
 namespace Configurator.Planning;
 
 /// <summary>
-/// In how many configurations each extension is fitted, for the solver to make small. That number grows ever more slowly
-/// with every condition added (it is submodular), so each order of the conditions gives a lower bound that is a plain
+/// In how many configurations each extension is fitted, for the solver to make small. That number grows ever more
+/// slowly with every condition added (it is submodular), so each order of the conditions gives a lower bound that is a plain
 /// sum, exact for those that stand first. Bounds are added for the plans found until the best one is exact.
 /// </summary>
 /// <remarks>Source: J. Edmonds, Submodular functions, matroids, and certain polyhedra, 1970.</remarks>
@@ -102,8 +102,7 @@ internal sealed class OrderCuts
             );
     }
 
-    private BoolVar IsAt(int condition, int extension) =>
-        _isAt[condition, extension] ??= _model.Model.NewBoolVar("");
+    private BoolVar IsAt(int condition, int extension) => _isAt[condition, extension] ??= _model.Model.NewBoolVar("");
 
     /// <summary>A bound in which these conditions stand first, then all others, the most frequent before the
     /// rest.</summary>

@@ -1,7 +1,7 @@
 namespace Configurator.Planning;
 
-/// <summary>How long each stage may be worked on, in the solver's own units of work, which do not depend on the machine.
-/// A unit is about a second on a usual machine.</summary>
+/// <summary>How long each stage may be worked on, in the solver's own units of work, which do not depend on the
+/// machine. A unit is about a second on a usual machine.</summary>
 /// <param name="PerStage">For every stage but one.</param>
 /// <param name="Orders">For the stage that counts orders, in rounds that each make the count more exact.</param>
 /// <param name="Round">For one such round.</param>

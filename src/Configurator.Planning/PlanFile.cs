@@ -12,17 +12,17 @@ public static class PlanFile
         "# yaml-language-server: $schema=../../site-templates/schemas/port-plan.v1.schema.json";
 
     /// <param name="old">The file so far; null where there is none.</param>
-    public static string Write(
-        MachineId machine,
-        ImmutableSortedDictionary<InstanceKey, Home> homes,
-        string? old
-    )
+    public static string Write(MachineId machine, ImmutableSortedDictionary<InstanceKey, Home> homes, string? old)
     {
         var comments = Comments(old ?? "");
         var text = new StringBuilder();
         text.Append(Modeline).Append('\n');
         comments.Head.ForEach(line => text.Append(line).Append('\n'));
-        text.Append("port-plan: ").Append(machine.Value).Append('\n').Append("homes:").Append(homes.IsEmpty ? " {}\n" : "\n");
+        text.Append("port-plan: ")
+            .Append(machine.Value)
+            .Append('\n')
+            .Append("homes:")
+            .Append(homes.IsEmpty ? " {}\n" : "\n");
         foreach (var (key, home) in homes.OrderBy(line => line.Key.ToString(), StringComparer.Ordinal))
         {
             var (above, behind) = comments.Lines.GetValueOrDefault(key.ToString(), ([], ""));
@@ -75,7 +75,10 @@ public static class PlanFile
             else if (trimmed.IndexOf(':', StringComparison.Ordinal) is var colon and > 0)
             {
                 var hash = line.IndexOf(" #", StringComparison.Ordinal);
-                remarks.Lines[trimmed[..colon].Trim('"', '\'')] = (above, hash < 0 ? "" : "  " + line[hash..].TrimStart());
+                remarks.Lines[trimmed[..colon].Trim('"', '\'')] = (
+                    above,
+                    hash < 0 ? "" : "  " + line[hash..].TrimStart()
+                );
                 above = [];
             }
         }

@@ -9,14 +9,7 @@ namespace Configurator.Planning;
 /// <param name="Current">Taken from L+ in microamperes; of a hub with all that may hang on it.</param>
 /// <param name="Extra">Taken from the extra supply of a class B port, in microamperes.</param>
 /// <param name="Old">Its home so far, where that can be kept.</param>
-internal sealed record PlanItem(
-    int Index,
-    FitInstance Instance,
-    int Condition,
-    long Current,
-    long Extra,
-    Home? Old
-)
+internal sealed record PlanItem(int Index, FitInstance Instance, int Condition, long Current, long Extra, Home? Old)
 {
     public InstanceKey Key => Instance.Key;
 

@@ -22,7 +22,7 @@ internal sealed class PlanModel
     private readonly List<IntVar> _over = [];
 
     /// <param name="mayMove">Homes so far may be given up.</param>
-    /// <param name="withCurrent">Masters and hubs keep their limits in every order, by a bound on the safe side.</param>
+    /// <param name="withCurrent">Masters and hubs keep their limits in every order, by a bound that is safe.</param>
     public PlanModel(PlanProblem problem, bool mayMove, bool withCurrent)
     {
         (_problem, _cliques) = (problem, Cliques.Maximal(problem.Facts.Together));
@@ -193,7 +193,11 @@ internal sealed class PlanModel
 
     private IEnumerable<IntVar> Pairs(IEnumerable<(PlanItem Item, int Clique, PlanGroup Group, BoolVar Is)> share)
     {
-        foreach (var plain in share.Where(place => _problem.CanPair(place.Item, place.Group)).GroupBy(place => place.Item.Key.Source, StringComparer.Ordinal))
+        foreach (
+            var plain in share
+                .Where(place => _problem.CanPair(place.Item, place.Group))
+                .GroupBy(place => place.Item.Key.Source, StringComparer.Ordinal)
+        )
         {
             if (plain.Count() > 1)
             {
@@ -221,7 +225,9 @@ internal sealed class PlanModel
             Model.Add(LinearExpr.Sum(tenants.Select(tenant => tenant.Is)) >= port.IsKept);
             foreach (var (item, literal) in joining)
             {
-                foreach (var (other, otherLiteral) in tenants.Concat(joining.Where(other => other.Item.Index < item.Index)))
+                foreach (
+                    var (other, otherLiteral) in tenants.Concat(joining.Where(other => other.Item.Index < item.Index))
+                )
                 {
                     if (_problem.CanMeet(item, other))
                     {
@@ -271,9 +277,7 @@ internal sealed class PlanModel
         _columns
             .Where(columns => groups.Any(group => group.Index == columns.Key.Group))
             .Select(columns => (LinearExpr)columns.Value)
-            .Concat(
-                OldPorts.Where(port => groups.Contains(port.Group)).Select(port => (LinearExpr)port.IsKept!)
-            );
+            .Concat(OldPorts.Where(port => groups.Contains(port.Group)).Select(port => (LinearExpr)port.IsKept!));
 
     private long CableAtHome(PlanItem item) =>
         _problem.GroupOf(item.Old!.Value) is { } group ? _problem.Cable[item.Index, group.Index] ?? 0 : 0;

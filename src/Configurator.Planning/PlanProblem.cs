@@ -25,10 +25,7 @@ internal sealed record PlanProblem(
     /// <summary>By class, reach and current; a hub's ports only for what is never fitted without the hub.</summary>
     public bool CanLive(PlanItem item, PlanGroup group) =>
         Cable[item.Index, group.Index] is not null
-        && (
-            group.Hub is not { } hub
-            || (hub != item.Index && Facts.Implies[item.Condition, Items[hub].Condition])
-        );
+        && (group.Hub is not { } hub || (hub != item.Index && Facts.Implies[item.Condition, Items[hub].Condition]));
 
     public bool CanPair(PlanItem item, PlanGroup group) => Pairs[item.Index, group.Index];
 

@@ -13,7 +13,10 @@ public static class PlanReport
     {
         var text = new StringBuilder();
         text.Append(plan.Machine.Id.Value.Value).Append('\n');
-        Say(text, Inv($"{plan.Homes.Count} fits at home, {plan.Added.Count()} of them new, {plan.Moved.Count()} moved"));
+        Say(
+            text,
+            Inv($"{plan.Homes.Count} fits at home, {plan.Added.Count()} of them new, {plan.Moved.Count()} moved")
+        );
         foreach (var key in plan.Moved)
         {
             Say(text, $"moves: {key} from {plan.Before[key]} to {plan.Homes[key]}");
@@ -52,7 +55,10 @@ public static class PlanReport
 
         if (unplaced.Proof is { } proof)
         {
-            Say(text, Inv($"  {proof.Ports} ports could take it; this order wants {proof.Wanted}: {OrderOf(proof.Order)}"));
+            Say(
+                text,
+                Inv($"  {proof.Ports} ports could take it; this order wants {proof.Wanted}: {OrderOf(proof.Order)}")
+            );
         }
 
         if (!unplaced.Rivals.IsEmpty)

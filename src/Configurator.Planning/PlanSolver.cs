@@ -37,8 +37,7 @@ internal sealed class PlanSolver(PlanProblem problem, PlanMode mode, PlanEffort 
     }
 
     /// <summary>Only the first stage: how many fits find no port.</summary>
-    public long? FewestUnplaced() =>
-        Minimise(PlanStage.Unplaced, _model.UnplacedCount) ? _stages[^1].Value : null;
+    public long? FewestUnplaced() => Minimise(PlanStage.Unplaced, _model.UnplacedCount) ? _stages[^1].Value : null;
 
     private bool Minimise(PlanStage stage, LinearExpr goal)
     {

@@ -62,7 +62,9 @@ public sealed record PlanResult(
     public IEnumerable<InstanceKey> Added => Homes.Keys.Where(key => !Before.ContainsKey(key));
 
     public IEnumerable<InstanceKey> Moved =>
-        Homes.Where(home => Before.TryGetValue(home.Key, out var before) && before != home.Value).Select(home => home.Key);
+        Homes
+            .Where(home => Before.TryGetValue(home.Key, out var before) && before != home.Value)
+            .Select(home => home.Key);
 
     /// <summary>Lines of fits that there are no more.</summary>
     public IEnumerable<InstanceKey> Dropped => Before.Keys.Where(key => !Homes.ContainsKey(key) && !IsFit(key));

@@ -22,13 +22,19 @@ internal static class ProblemBuilder
         var machine = logic.Machine;
         ImmutableArray<FitInstance> fits =
         [
-            .. FitConditions.Sound(machine).Where(instance => instance.Fit.Wiring == Wiring.Port).OrderBy(fit => fit.Key),
+            .. FitConditions
+                .Sound(machine)
+                .Where(instance => instance.Fit.Wiring == Wiring.Port)
+                .OrderBy(fit => fit.Key),
         ];
         ImmutableArray<Condition> conditions =
         [
             .. fits.Select(FitConditions.Of).DistinctBy(ConditionKey.Of, StringComparer.Ordinal),
         ];
-        var indexOf = conditions.Select(ConditionKey.Of).Select((key, i) => (key, i)).ToDictionary(StringComparer.Ordinal);
+        var indexOf = conditions
+            .Select(ConditionKey.Of)
+            .Select((key, i) => (key, i))
+            .ToDictionary(StringComparer.Ordinal);
         var carriers = Carriers(machine, fits);
         var groups = Groups(machine, carriers);
         ImmutableArray<PlanItem> items =
@@ -103,22 +109,11 @@ internal static class ProblemBuilder
             var ports = machine.Carriers[carrier.Name];
             foreach (var offered in Enum.GetValues<PortClass>())
             {
-                ImmutableArray<int> numbers =
-                [
-                    .. ports.Numbers.Where(port => ports.ClassOf(port) == offered),
-                ];
+                ImmutableArray<int> numbers = [.. ports.Numbers.Where(port => ports.ClassOf(port) == offered)];
                 if (!numbers.IsEmpty)
                 {
                     groups.Add(
-                        new(
-                            groups.Count,
-                            carrier.Index,
-                            carrier.Name,
-                            offered,
-                            numbers,
-                            carrier.Extension,
-                            carrier.Hub
-                        )
+                        new(groups.Count, carrier.Index, carrier.Name, offered, numbers, carrier.Extension, carrier.Hub)
                     );
                 }
             }
@@ -161,11 +156,7 @@ internal static class ProblemBuilder
         return cables;
     }
 
-    private static bool[,] Pairs(
-        Machine machine,
-        ImmutableArray<PlanItem> items,
-        ImmutableArray<PlanGroup> groups
-    )
+    private static bool[,] Pairs(Machine machine, ImmutableArray<PlanItem> items, ImmutableArray<PlanGroup> groups)
     {
         var pairs = new bool[items.Length, groups.Length];
         foreach (var item in items)
@@ -190,8 +181,7 @@ internal static class ProblemBuilder
         {
             for (var other = 0; other < conditions.Length; other++)
             {
-                together[one, other] =
-                    other < one ? together[other, one] : proof.IsPossible([one, other], []);
+                together[one, other] = other < one ? together[other, one] : proof.IsPossible([one, other], []);
                 implies[one, other] = !proof.IsPossible([one], [other]);
             }
         }
@@ -210,8 +200,7 @@ internal static class ProblemBuilder
 
     /// <summary>A hub takes what it draws itself and may hand on; the sum is on the safe side.</summary>
     private static long Current(FitInstance fit) =>
-        Small(fit.Device.Current)
-        + (FittedMachine.AsCarrier(fit) is null ? 0 : Small(fit.Device.Ports!.CurrentInAll));
+        Small(fit.Device.Current) + (FittedMachine.AsCarrier(fit) is null ? 0 : Small(fit.Device.Ports!.CurrentInAll));
 
     private static long Small(Quantity? current) => current is null ? 0 : Microamperes.From(current).Value;
 

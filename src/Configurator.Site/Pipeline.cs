@@ -21,11 +21,7 @@ public static class Pipeline
     /// <summary>Everything that can be found wrong without writing pages.</summary>
     /// <param name="on">The day of the run, by which accepted deviations end; null where none was given.</param>
     public static Outcome<EngineeredCatalogue> Check(SourceSet sources, DateOnly? on = null) =>
-        Loader
-            .Load(sources)
-            .Then(Binder.Bind)
-            .Then(Prover.Prove)
-            .Then(proved => Engineer.Compute(proved, on));
+        Engineer.Compute(Loader.Load(sources).Then(Binder.Bind).Then(Prover.Prove), on);
 
     /// <summary>The same, and what cannot be shown of the prose.</summary>
     public static Outcome<EngineeredCatalogue> CheckWithProse(SourceSet sources, DateOnly? on = null) =>

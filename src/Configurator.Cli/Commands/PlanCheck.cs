@@ -34,9 +34,7 @@ internal static class PlanCheck
 
         List<Diagnostic> about =
         [
-            .. engineered.Diagnostics.Where(diagnostic =>
-                machine is null || Concerns(diagnostic, new(machine))
-            ),
+            .. engineered.Diagnostics.Where(diagnostic => machine is null || Concerns(diagnostic, new(machine))),
         ];
         Report.Print(about, reading.Sources, OutputFormat.Text, [new("machines", shown.Count)], "checked", output);
         return about.Exists(diagnostic => diagnostic.Rule.Severity == Severity.Error)

@@ -91,6 +91,5 @@ internal static class ProveCommand
             ? ProofText.Of(proof)
             : ProofText.Of(proof) + WorstCaseText.Of(WorstCases.Of(proof.Logic), Covering(proof));
 
-    private static CoveringSet? Covering(MachineProof proof) =>
-        CoveringSet.Of(proof.Logic, CoveringSet.QuickWork);
+    private static CoveringSet? Covering(MachineProof proof) => CoveringSet.Of(proof.Logic, CoveringSet.QuickWork);
 }

@@ -139,7 +139,10 @@ internal static partial class BindingDiagnostics
         };
 
     public static Diagnostic LinesSeveral(ScalarSyntax scalar, Shape shape) =>
-        new(WrongForm, "this goes on over several lines", scalar.Span) { Fix = new($"write {shape.Wanted} on one line") };
+        new(WrongForm, "this goes on over several lines", scalar.Span)
+        {
+            Fix = new($"write {shape.Wanted} on one line"),
+        };
 
     public static Diagnostic WordUnknown(ScalarSyntax scalar, WordShape shape)
     {

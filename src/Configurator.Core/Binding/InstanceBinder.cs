@@ -91,7 +91,9 @@ internal static class InstanceBinder
             report.Add(
                 BindingDiagnostics.QuantityImpossible(
                     fit.Name.Select(name => option?.Id.Value.Value ?? name.Value),
-                    FormattableString.Invariant($"has {most}, but its fit `{fit.Name.Value}` has {stations} station{(stations == 1 ? "" : "s")}"),
+                    FormattableString.Invariant(
+                        $"has {most}, but its fit `{fit.Name.Value}` has {stations} station{(stations == 1 ? "" : "s")}"
+                    ),
                     "name one station for each that can be ordered"
                 )
             );

@@ -58,10 +58,13 @@ public static class Engineer
         return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);
     }
 
-    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved) => Compute(proved, on: null);
-
+    /// <summary>Engineers what was proved. Where definitions have errors, nothing is said of all orders: it may follow
+    /// from these.</summary>
     /// <param name="on">The day of the run, by which accepted deviations end; null where none was given.</param>
-    public static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved, DateOnly? on)
+    public static Outcome<EngineeredCatalogue> Compute(Outcome<ProvedCatalogue> proved, DateOnly? on = null) =>
+        proved.Then(catalogue => Compute(catalogue, on, isSound: !proved.HasErrors));
+
+    private static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved, DateOnly? on, bool isSound)
     {
         ImmutableArray<EngineeredConfiguration> configurations =
         [
@@ -72,7 +75,7 @@ public static class Engineer
                 .Select(configuration => Compute(configuration, on)),
         ];
         var allOrders = proved
-            .Logic.Values.Where(proof => proof.Logic.Machine.IsWhole)
+            .Logic.Values.Where(proof => isSound && proof.Logic.Machine.IsWhole)
             .AsParallel()
             .Select(proof => Accepted(AllOrdersProof.Of(proof.Logic), on))
             .ToImmutableSortedDictionary(report => report.Machine.Id.Value, report => report);
@@ -93,12 +96,7 @@ public static class Engineer
         {
             Findings =
             [
-                .. report.Findings.Select(worst =>
-                    worst with
-                    {
-                        Finding = Acceptance.Apply(worst.Finding, records),
-                    }
-                ),
+                .. report.Findings.Select(worst => worst with { Finding = Acceptance.Apply(worst.Finding, records) }),
             ],
         };
     }

@@ -28,9 +28,11 @@ internal static class RecordDiagnostics
         DateOnly? on
     ) =>
         configurations
-            .SelectMany(configuration => configuration.Published.Accepted.Select(record =>
-                Of(record, $"`{configuration.Published.Id.Value}`", [configuration], isAll: true, on)
-            ))
+            .SelectMany(configuration =>
+                configuration.Published.Accepted.Select(record =>
+                    Of(record, $"`{configuration.Published.Id.Value}`", [configuration], isAll: true, on)
+                )
+            )
             .Concat(catalogue.Machines.Values.SelectMany(machine => OfMachine(catalogue, machine, configurations, on)))
             .OfType<Diagnostic>();
 
@@ -88,11 +90,7 @@ internal static class RecordDiagnostics
         };
 
     private static Diagnostic IsSafety(AcceptedDeviation record, Finding failed) =>
-        new(
-            NotAcceptable,
-            $"`{record.Finding.Value}` is a safety finding: {failed.Statement}",
-            record.Finding.Span
-        )
+        new(NotAcceptable, $"`{record.Finding.Value}` is a safety finding: {failed.Statement}", record.Finding.Span)
         {
             Notes = [new("it fails here", failed.Span)],
             Fix = new($"remove the record and mend what failed{(failed.Fix is null ? "" : $": {failed.Fix}")}"),
@@ -110,11 +108,7 @@ internal static class RecordDiagnostics
         };
 
     private static Diagnostic EndsSoon(AcceptedDeviation record, Finding failed) =>
-        new(
-            Ending,
-            $"`{record.Finding.Value}` is accepted until {Day(record.Until)} only",
-            record.Finding.Span
-        )
+        new(Ending, $"`{record.Finding.Value}` is accepted until {Day(record.Until)} only", record.Finding.Span)
         {
             Notes = [new("it fails here", failed.Span)],
             Fix = new("mend what failed, or have the deviation accepted anew, before then"),

@@ -36,7 +36,7 @@ public class PortPlanBindingTests
     [InlineData("Direct")]
     public void A_home_is_a_master_and_a_port_or_direct(string home) => Check.Small
         .Changing(SmallCatalogue.PortPlan, "front:1", $"[|{home}|]")
-        .Says($"CFG2006 `{home}` is not `MASTER:PORT` such as `front:3`, or `direct`");
+        .Says($"CFG2006 `{home}` is not `MASTER:PORT` such as `front:3`, `MASTER:PORT/pin-2` behind a splitter, or `direct`");
 
     [Fact]
     public void An_unknown_master_is_marked_and_the_nearest_offered() => Check.Small

@@ -44,7 +44,7 @@ internal static class DefinitionRun
 
     private static ImmutableArray<Diagnostic> All(RandomCatalogue catalogue)
     {
-        var engineered = catalogue.Load().Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
+        var engineered = Engineer.Compute(catalogue.Load().Then(Binder.Bind).Then(Prover.Prove));
         var all = engineered.HasErrors ? engineered.Diagnostics : engineered.Then(it => Documenter.Compose(it, "")).Diagnostics;
         var texts = TextsOf(catalogue, all);
         Assert.NotNull(DiagnosticText.Of(all, texts));

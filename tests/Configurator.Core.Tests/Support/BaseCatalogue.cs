@@ -67,7 +67,7 @@ internal sealed class BaseCatalogue
 
     /// <summary>Runs the stages that say something about definitions.</summary>
     public Outcome<EngineeredCatalogue> Check() =>
-        Loader.Load(Sources).Then(Binder.Bind).Then(Prover.Prove).Then(proved => Engineer.Compute(proved, _day));
+        Engineer.Compute(Loader.Load(Sources).Then(Binder.Bind).Then(Prover.Prove), _day);
 
     private static ImmutableDictionary<string, byte[]> Read(string folder) => Directory
         .EnumerateFiles(folder, "*", SearchOption.AllDirectories)

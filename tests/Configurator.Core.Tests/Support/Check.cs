@@ -77,7 +77,7 @@ internal sealed class Check
     public IEnumerable<Diagnostic> Run() => Staged.Diagnostics;
 
     private Outcome<EngineeredCatalogue> Staged =>
-        Loader.Load(Sources).Then(Binder.Bind).Then(Prover.Prove).Then(Engineer.Compute);
+        Engineer.Compute(Loader.Load(Sources).Then(Binder.Bind).Then(Prover.Prove));
 
     private SourceSet Sources => SourceSet.Of(
         _files.Select(file => new SourceFile(file.Key, Encoding.UTF8.GetBytes(CheckMarks.Read(file.Key, file.Value).Text))));

@@ -13,6 +13,7 @@ internal static class Common
     public static readonly IdShape ADevice = new("a device's id");
     public static readonly IdShape AStation = new("a station's id");
     public static readonly IdShape Id = new("an id such as `lid-mark-sensor`");
+    public static readonly IdShape AWord = new("a word such as `on` or `high-side`", MayBeReserved: true);
     public static readonly LineShape Line = new("a line of text");
     public static readonly FlagShape Flag = new();
     public static readonly DateShape Date = new();

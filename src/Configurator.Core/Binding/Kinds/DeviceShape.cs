@@ -38,7 +38,7 @@ internal static class DeviceShape
             Optional("step", Setting, "What one count of the raw value stands for."),
             Optional(
                 "words",
-                new TableShape(Id, new CountShape(-32768, 65535)),
+                new TableShape(AWord, new CountShape(-32768, 65535)),
                 "Words instead of numbers, each with its raw value."
             ),
         ]

@@ -19,9 +19,9 @@ internal static class Ids
         .ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>What is wrong with it; null where nothing is.</summary>
-    public static string? Fault(string id)
+    public static string? Fault(string id, bool mayBeReserved = false)
     {
-        if (Reserved.Contains(id))
+        if (!mayBeReserved && Reserved.Contains(id))
         {
             return "is a reserved name";
         }

@@ -25,7 +25,7 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
         {
             TextShape => ReadLine(scalar, shape) is { } text ? Model.Text.Of(text) : null,
             LineShape or SettingShape => ReadLine(scalar, shape),
-            IdShape => ReadId(scalar),
+            IdShape id => ReadId(scalar, id),
             PatternShape pattern => ReadPattern(scalar, pattern),
             WordShape words => ReadWord(scalar, words),
             QuantityShape quantity => ReadQuantity(scalar, quantity),
@@ -48,9 +48,9 @@ internal sealed class ScalarReader(ICollection<Diagnostic> report)
         return null;
     }
 
-    private string? ReadId(ScalarSyntax scalar)
+    private string? ReadId(ScalarSyntax scalar, IdShape shape)
     {
-        if (Ids.Fault(scalar.Text) is not { } fault)
+        if (Ids.Fault(scalar.Text, shape.MayBeReserved) is not { } fault)
         {
             return scalar.Text;
         }

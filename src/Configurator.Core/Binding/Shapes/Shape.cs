@@ -25,7 +25,8 @@ internal sealed record PatternShape(string Wanted, string Pattern) : Shape(Wante
     public bool IsMatch(string text) => !text.Contains('\n', StringComparison.Ordinal) && _form.IsMatch(text);
 }
 
-internal sealed record IdShape(string Wanted) : Shape(Wanted);
+/// <param name="MayBeReserved">It names nothing that lies on disk or stands for a definition.</param>
+internal sealed record IdShape(string Wanted, bool MayBeReserved = false) : Shape(Wanted);
 
 /// <summary>One word out of a closed list, each read as a value of an enumeration.</summary>
 internal sealed record WordShape(ImmutableSortedDictionary<string, object> Words)

@@ -4,22 +4,25 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Engineering.AllOrders;
 
-/// <summary>Reports what fails only in configurations that are not published.</summary>
+/// <summary>Reports what fails only in configurations that are not published. While a published one of the machine
+/// fails, that is reported alone: the rest often follows from it.</summary>
 internal static class AllOrdersDiagnostics
 {
-    public static IEnumerable<Diagnostic> Of(
-        AllOrdersReport report,
-        ImmutableArray<EngineeredConfiguration> published
-    )
+    public static IEnumerable<Diagnostic> Of(AllOrdersReport report, ImmutableArray<EngineeredConfiguration> published)
     {
-        var reported = published
+        var known = published
             .Where(configuration => configuration.Machine.Id.Value == report.Machine.Id.Value)
             .SelectMany(configuration => configuration.Report.Findings)
             .Where(finding => finding.Verdict != Verdict.Pass)
-            .Select(finding => finding.Id)
-            .ToHashSet(StringComparer.Ordinal);
+            .ToList();
+        if (known.Exists(finding => finding.Verdict == Verdict.Fail))
+        {
+            return [];
+        }
+
+        var accepted = known.Select(finding => finding.Rule).ToHashSet();
         return report
-            .Findings.Where(worst => worst.Finding.Verdict == Verdict.Fail && !reported.Contains(worst.Finding.Id))
+            .Findings.Where(worst => worst.Finding.Verdict == Verdict.Fail && !accepted.Contains(worst.Finding.Rule))
             .GroupBy(worst => (worst.Finding.Rule.Name, worst.Finding.Statement))
             .Select(group => Of(report.Machine, group.First()));
     }

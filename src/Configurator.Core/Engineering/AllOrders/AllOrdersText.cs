@@ -24,7 +24,10 @@ public static class AllOrdersText
 
         foreach (var (master, share) in report.Extensions)
         {
-            text.Append(CultureInfo.InvariantCulture, $"  extension `{master}` is fitted in {Percent(share)} of configurations\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"  extension `{master}` is fitted in {Percent(share)} of configurations\n"
+            );
         }
 
         return text.ToString();

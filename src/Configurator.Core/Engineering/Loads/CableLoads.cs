@@ -46,12 +46,7 @@ internal static class CableLoads
     }
 
     /// <summary>From the first hub of that name that is mounted.</summary>
-    private static IEnumerable<WeightedTerm> ToHub(
-        Machine machine,
-        FitInstance instance,
-        Home home,
-        Condition fitted
-    )
+    private static IEnumerable<WeightedTerm> ToHub(Machine machine, FitInstance instance, Home home, Condition fitted)
     {
         ImmutableArray<FitInstance> hubs =
         [
@@ -64,8 +59,7 @@ internal static class CableLoads
                         [
                             fitted,
                             FitConditions.Of(hub),
-                            .. hubs[..i]
-                                .Select(Condition (before) => new NoneOf([FitConditions.Of(before)], default)),
+                            .. hubs[..i].Select(Condition (before) => new NoneOf([FitConditions.Of(before)], default)),
                         ],
                         default
                     ),

@@ -21,9 +21,7 @@ public static class FitConditions
 
     /// <summary>An extension is mounted when any fit at home there is.</summary>
     public static Condition Of(Machine machine, Master master) =>
-        !master.IsExtension
-            ? Always
-            : Any(At(machine, master.Name.Value));
+        !master.IsExtension ? Always : Any(At(machine, master.Name.Value));
 
     /// <summary>Some of them is mounted.</summary>
     public static Condition Any(IEnumerable<FitInstance> instances)

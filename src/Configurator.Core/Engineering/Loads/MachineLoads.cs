@@ -53,9 +53,7 @@ public static class MachineLoads
                         Amount(option.Price, load)
                     ))
             )
-            .Concat(
-                Fits(machine, instance => instance.Option is null ? 0 : Amount(instance.Device.Price, load))
-            )
+            .Concat(Fits(machine, instance => instance.Option is null ? 0 : Amount(instance.Device.Price, load)))
             .Concat(Extensions(machine, master => Amount(master.Device.Price, load)));
 
     /// <summary>A port counts once, whichever of the fits at home there are mounted: two plain signals can share one by
@@ -68,9 +66,7 @@ public static class MachineLoads
             .Select(port => new WeightedTerm(FitConditions.Any(port), 1));
 
     private static IEnumerable<WeightedTerm> Fits(Machine machine, Func<FitInstance, long> weight) =>
-        FitConditions
-            .Sound(machine)
-            .Select(instance => new WeightedTerm(FitConditions.Of(instance), weight(instance)));
+        FitConditions.Sound(machine).Select(instance => new WeightedTerm(FitConditions.Of(instance), weight(instance)));
 
     private static IEnumerable<WeightedTerm> Extensions(Machine machine, Func<Master, long> weight) =>
         machine

@@ -86,12 +86,7 @@ internal static class CurrentChecks
         }
     }
 
-    private static Finding AtPort(
-        FittedMachine fitted,
-        ImmutableArray<FitInstance> plugged,
-        Home home,
-        PortSet ports
-    )
+    private static Finding AtPort(FittedMachine fitted, ImmutableArray<FitInstance> plugged, Home home, PortSet ports)
     {
         var port = home with { IsPinTwo = false };
         var draw = Microamperes.Sum(plugged.Select(instance => Draw(fitted, instance)));
@@ -142,7 +137,8 @@ internal static class CurrentChecks
 
     /// <summary>Two devices like that at one port.</summary>
     public static bool CanFeedTwo(PortSet ports, Device device) =>
-        device.Current is not { } current || Microamperes.From(current) + Microamperes.From(current) <= PortLimit(ports);
+        device.Current is not { } current
+        || Microamperes.From(current) + Microamperes.From(current) <= PortLimit(ports);
 
     private static Microamperes PortLimit(PortSet ports) =>
         ports.CurrentPerPort is { } stated ? Microamperes.From(stated) : PortMin;

@@ -67,6 +67,5 @@ public sealed record PlanSpot(SpotFault Fault, string? Reason, Micrometres Cable
     private static Micrometres StockOf(Device? cordset, Micrometres needed) =>
         Cabling.StockFor(cordset, needed) is { } stock ? Micrometres.From(stock) : needed;
 
-    private static PlanSpot Not(SpotFault fault, string reason) =>
-        new(fault, reason, default, default);
+    private static PlanSpot Not(SpotFault fault, string reason) => new(fault, reason, default, default);
 }

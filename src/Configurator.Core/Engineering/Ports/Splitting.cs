@@ -2,7 +2,7 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Engineering.Ports;
 
-/// <summary>Two plain signals of one option at one class A port: one at pin 4, one at pin 2, through a splitter.</summary>
+/// <summary>Two plain signals of one option at one class A port: at pin 4 and pin 2, through a splitter.</summary>
 /// <remarks>Source: common practice, no source; pin 2 of a class A port may be an input (IEC 61131-9).</remarks>
 public static class Splitting
 {

@@ -51,9 +51,9 @@ public sealed class SchemaWriterTests
                 "pattern": "^[a-z0-9-]+/[a-z0-9-]+/[1-9][0-9]{0,2}$"
               },
               "additionalProperties": {
-                "description": "`MASTER:PORT` such as `front:3`, or `direct`.",
+                "description": "`MASTER:PORT` such as `front:3`, `MASTER:PORT/pin-2` behind a splitter, or `direct`.",
                 "type": "string",
-                "pattern": "^[a-z0-9-]+:[1-9][0-9]?$|^direct$"
+                "pattern": "^[a-z0-9-]+:[1-9][0-9]?(/pin-2)?$|^direct$"
               }
             }
           },

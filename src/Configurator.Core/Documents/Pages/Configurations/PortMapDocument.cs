@@ -87,7 +87,8 @@ internal static class PortMapDocument
 
     private static Row PortRow(ConfigurationContext context, Carrier carrier, int port, FitInstance instance) =>
         Row.Of(
-            DocumentContext.Print(port) + (context.Fitted.Pins.HomeOf(instance.Key) is { IsPinTwo: true } ? " pin 2" : ""),
+            DocumentContext.Print(port)
+                + (context.Fitted.Pins.HomeOf(instance.Key) is { IsPinTwo: true } ? " pin 2" : ""),
             ClassOf(carrier, port),
             context.Names.Of(instance),
             context.Links.Device(instance.Device),
@@ -105,8 +106,8 @@ internal static class PortMapDocument
 
     private static Row SpareRow(ConfigurationContext context, Carrier carrier, int port)
     {
-        var isHome = context.Fitted.Pins.Homes.Values.Any(
-            home => home.Value with { IsPinTwo = false } == new Home(carrier.Name, port)
+        var isHome = context.Fitted.Pins.Homes.Values.Any(home =>
+            home.Value with { IsPinTwo = false } == new Home(carrier.Name, port)
         );
         return new(
             [

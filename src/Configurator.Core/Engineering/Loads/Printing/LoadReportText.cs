@@ -28,7 +28,9 @@ public static class LoadReportText
         }
 
         Line($"\nmost that a configuration comes to without the option, and with it");
-        foreach (var line in report.Margins is { } margins ? margins.Select(one => Margin(load, one)) : ["  not computed"])
+        foreach (
+            var line in report.Margins is { } margins ? margins.Select(one => Margin(load, one)) : ["  not computed"]
+        )
         {
             Line($"{line}");
         }
@@ -52,7 +54,9 @@ public static class LoadReportText
     }
 
     private static string Mean(Load load, Rational? mean) =>
-        mean is { } weight ? $"{(weight / load.SmallPerUnit).ToString(decimals: 2)} {load.Unit}".TrimEnd() : "not computed";
+        mean is { } weight
+            ? $"{(weight / load.SmallPerUnit).ToString(decimals: 2)} {load.Unit}".TrimEnd()
+            : "not computed";
 
     private static string Margin(Load load, OptionMargin margin)
     {

@@ -28,7 +28,10 @@ public static class WorstCaseText
                 $"    {worst.Load.Title.In(Text.BaseLanguage)} ({worst.Load.Id}): {least} to {most}\n"
             );
             text.Append(CultureInfo.InvariantCulture, $"      most with {LoadWords.Options(worst.Heaviest.Witness)}\n");
-            text.Append(CultureInfo.InvariantCulture, $"      least with {LoadWords.Options(worst.Lightest.Witness)}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"      least with {LoadWords.Options(worst.Lightest.Witness)}\n"
+            );
         }
 
         text.Append(CultureInfo.InvariantCulture, $"  {Pairs(covering)}\n");
