@@ -5,8 +5,8 @@ namespace Configurator.Planning;
 
 /// <summary>
 /// In how many configurations each extension is fitted, for the solver to make small. That number grows ever more
-/// slowly with every condition added (it is submodular), so each order of the conditions gives a lower bound that is a plain
-/// sum, exact for those that stand first. Bounds are added for the plans found until the best one is exact.
+/// slowly with every condition added (it is submodular), so each order of the conditions gives a lower bound that is a
+/// plain sum, exact for those that stand first. Bounds are added for the plans found until the best one is exact.
 /// </summary>
 /// <remarks>Source: J. Edmonds, Submodular functions, matroids, and certain polyhedra, 1970.</remarks>
 internal sealed class OrderCuts

@@ -117,14 +117,11 @@ internal static class AllOrdersProof
             .. witnesses
                 .Select(extreme => extreme.Witness)
                 .DistinctBy(Key, StringComparer.Ordinal)
-                .AsParallel()
-                .AsOrdered()
                 .SelectMany(configuration =>
                     Engineer
                         .Compute(machine, configuration, machine.Plan)
                         .Findings.Select(finding => new WorstFinding(finding, configuration, isProved))
                 )
-                .AsSequential()
                 .GroupBy(worst => worst.Finding.Id, StringComparer.Ordinal)
                 .Select(group => group.Aggregate((worst, next) => IsWorse(next.Finding, worst.Finding) ? next : worst))
                 .OrderBy(worst => worst.Finding.Id, StringComparer.Ordinal),
