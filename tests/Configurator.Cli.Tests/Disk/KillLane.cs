@@ -63,8 +63,10 @@ internal sealed class KillLane : IDisposable
             AwaitWriting(process);
         }
 
+        var sinceLock = Stopwatch.StartNew();
         var hasEnded = process.WaitForExit(wait);
         _whole = !hasEnded ? _whole * SlowerThanThought : clock.Elapsed;
+        _writing = !isWhileWriting ? _writing : !hasEnded ? _writing * SlowerThanThought : sinceLock.Elapsed;
         process.Kill();
         process.WaitForExit();
         return hasEnded;
