@@ -24,7 +24,7 @@ public sealed class CaseTests
     {
         using var catalogue = Lay(name);
 
-        var ran = Tool.Run("check", "--catalogue", catalogue.Root);
+        var ran = Tool.RunProgram("check", "--catalogue", catalogue.Root);
 
         Compare(Path.Combine(Repository.Cases, name, "expected", "check.txt"), ran.Output);
         Assert.Equal(ran.Output.Contains(": error CFG", StringComparison.Ordinal) ? ExitCodes.Findings : ExitCodes.Fine, ran.ExitCode);

@@ -29,7 +29,13 @@ internal static class ChildPublish
         return ((PublishVerdict)exitCode, output);
     }
 
-    private static (int ExitCode, string Output) Run(PublishBench bench, string request, string limits)
+    /// <summary>Publishes the old and the new sample site in turn until it is killed.</summary>
+    public static Process StartInTurn(PublishBench bench) => Process.Start(Command(bench, "InTurn||0|True", limits: ""))!;
+
+    private static (int ExitCode, string Output) Run(PublishBench bench, string request, string limits) =>
+        Shell.Run(Command(bench, request, limits));
+
+    private static ProcessStartInfo Command(PublishBench bench, string request, string limits)
     {
         var program = Path.ChangeExtension(Assembly.GetExecutingAssembly().Location, ".dll");
         var start = new ProcessStartInfo("bash", ["-c", $"{limits} exec dotnet exec '{program}'"]);
@@ -37,7 +43,7 @@ internal static class ChildPublish
 
         // The runtime keeps its own code in files of memory, which a limit on file sizes would hit first.
         start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
-        return Shell.Run(start);
+        return start;
     }
 
     [ModuleInitializer]
@@ -47,6 +53,12 @@ internal static class ChildPublish
         if (request is not [var target, var catalogue, var site, var step, var visit, var exchange])
         {
             return;
+        }
+
+        while (site == "InTurn")
+        {
+            SitePublisher.Publish(target, SampleSites.New, catalogue, mayExchange: true, onStep: null, CancellationToken.None);
+            SitePublisher.Publish(target, SampleSites.Old, catalogue, mayExchange: true, onStep: null, CancellationToken.None);
         }
 
         var visitsLeft = int.Parse(visit, CultureInfo.InvariantCulture);

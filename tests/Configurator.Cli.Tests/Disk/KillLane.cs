@@ -3,7 +3,8 @@ using Configurator.Cli.Tests.Support;
 
 namespace Configurator.Cli.Tests.Disk;
 
-/// <summary>One place that two catalogues are published to in turn, by runs that are killed at random moments.</summary>
+/// <summary>One place that two catalogues are published to in turn, by runs of the built program that are killed at
+/// moments drawn over the whole run.</summary>
 internal sealed class KillLane : IDisposable
 {
     private const double SlowerThanThought = 1.01;
@@ -12,7 +13,6 @@ internal sealed class KillLane : IDisposable
     private readonly Random _moments;
     private readonly string[] _trees;
     private TimeSpan _whole;
-    private TimeSpan _writing;
     private int _shown = 1;
 
     public KillLane(int seed)
@@ -37,14 +37,13 @@ internal sealed class KillLane : IDisposable
         for (var killed = 0; killed < count;)
         {
             var next = 1 - _shown;
-            var isWhileWriting = killed % 2 == 1;
-            var wait = _moments.NextDouble() * (isWhileWriting ? _writing : _whole);
-            var hasEnded = HasEnded(next, isWhileWriting, wait);
+            var wait = _moments.NextDouble() * _whole;
+            var hasEnded = HasEnded(next, wait);
             killed += hasEnded ? 0 : 1;
             Ended += hasEnded ? 1 : 0;
 
             var tree = _work.Tree("out/site");
-            Assert.True(_trees.Contains(tree, StringComparer.Ordinal), $"kill {killed}, {wait} into the {(isWhileWriting ? "writing" : "run")}: the site is neither the old nor the new one");
+            Assert.True(_trees.Contains(tree, StringComparer.Ordinal), $"kill {killed}, {wait} into the run: the site is neither the old nor the new one");
             Replaced += !hasEnded && tree == _trees[next] ? 1 : 0;
             _shown = Array.IndexOf(_trees, tree);
             if (_work.Names("out").Length > 1)
@@ -54,19 +53,12 @@ internal sealed class KillLane : IDisposable
         }
     }
 
-    private bool HasEnded(int version, bool isWhileWriting, TimeSpan wait)
+    private bool HasEnded(int version, TimeSpan wait)
     {
         var clock = Stopwatch.StartNew();
         using var process = Start(version);
-        if (isWhileWriting)
-        {
-            AwaitWriting(process);
-        }
-
-        var sinceLock = Stopwatch.StartNew();
         var hasEnded = process.WaitForExit(wait);
-        _whole = !hasEnded ? _whole * SlowerThanThought : clock.Elapsed;
-        _writing = !isWhileWriting ? _writing : !hasEnded ? _writing * SlowerThanThought : sinceLock.Elapsed;
+        _whole = hasEnded ? clock.Elapsed : _whole * SlowerThanThought;
         process.Kill();
         process.WaitForExit();
         return hasEnded;
@@ -82,18 +74,9 @@ internal sealed class KillLane : IDisposable
         return process;
     }
 
-    /// <summary>The lock is the first thing that a publish puts beside the site.</summary>
-    private void AwaitWriting(Process process)
-    {
-        while (!File.Exists(_work["out/site.lock"]) && !process.HasExited)
-        {
-            Thread.Sleep(1);
-        }
-    }
-
     private void Recover()
     {
-        var ran = Tool.RunIn(_work.Root, [], Call(_shown));
+        var ran = Tool.Run(Call(_shown));
         Assert.True(ran.ExitCode == ExitCodes.Fine, ran.Output + ran.Errors);
         Assert.Matches("an earlier publish was interrupted|took over the lock|^$", ran.Errors);
         Assert.Equal(_trees[_shown], _work.Tree("out/site"));
@@ -110,10 +93,8 @@ internal sealed class KillLane : IDisposable
         File.WriteAllText(machine, File.ReadAllText(machine).Replace("en: Tray One", $"en: \"{title}\"", StringComparison.Ordinal));
         var whole = Stopwatch.StartNew();
         using var process = Start(version);
-        AwaitWriting(process);
-        var writing = Stopwatch.StartNew();
         process.WaitForExit();
-        (_whole, _writing) = (whole.Elapsed, writing.Elapsed);
+        _whole = whole.Elapsed;
         Assert.Equal(ExitCodes.Fine, process.ExitCode);
         return _work.Tree("out/site");
     }

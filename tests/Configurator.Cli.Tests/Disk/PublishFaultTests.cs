@@ -31,7 +31,7 @@ public sealed class PublishFaultTests : IDisposable
     [MemberData(nameof(Faults))]
     public void A_disk_that_fails_leaves_the_old_site(string fault, string script, string advice)
     {
-        Assert.Equal(ExitCodes.Fine, Publish("out/site", "", "").ExitCode);
+        PublishWell();
         Directory.CreateDirectory(_work["disk"]);
         var old = _work.Tree("out/site");
         Change();
@@ -51,13 +51,13 @@ public sealed class PublishFaultTests : IDisposable
         Assert.Contains(advice, said, StringComparison.Ordinal);
         Assert.EndsWith("site\n", said, StringComparison.Ordinal);
         Assert.Equal(old, _work.Tree("out/site"));
-        Assert.Equal(ExitCodes.Fine, Publish("out/site", "", "").ExitCode);
+        PublishWell();
     }
 
     [Fact]
     public void A_limit_on_the_size_of_files_leaves_the_old_site_and_the_next_run_publishes()
     {
-        Assert.Equal(ExitCodes.Fine, Publish("out/site", "", "").ExitCode);
+        PublishWell();
         var old = _work.Tree("out/site");
         Change();
 
@@ -68,7 +68,7 @@ public sealed class PublishFaultTests : IDisposable
         Assert.Contains("the system does not allow", said, StringComparison.Ordinal);
         Assert.Equal(old, _work.Tree("out/site"));
         Assert.Equal("site", Assert.Single(_work.Names("out")));
-        Assert.Equal(ExitCodes.Fine, Publish("out/site", "", "").ExitCode);
+        PublishWell();
         Assert.False(string.Equals(old, _work.Tree("out/site"), StringComparison.Ordinal));
     }
 
@@ -86,6 +86,12 @@ public sealed class PublishFaultTests : IDisposable
     }
 
     private void Change() => File.AppendAllText(_work["catalogue/options/lids/top-film.md"], "\nOne line more.\n");
+
+    private void PublishWell()
+    {
+        var ran = Tool.Run("publish", "--to", _work["out/site"], "--catalogue", _work["catalogue"]);
+        Assert.True(ran.ExitCode == ExitCodes.Fine, ran.Output + ran.Errors);
+    }
 
     private (int ExitCode, string Said) Publish(string target, string before, string after)
     {

@@ -5,7 +5,13 @@ namespace Configurator.Cli.Tests.Disk;
 /// <summary>A folder of its own for one test, gone afterwards with all that lies in it.</summary>
 internal sealed class TempFolder : IDisposable
 {
-    public TempFolder() => Shell.Run(Root, "chmod 755 .");
+    public TempFolder()
+    {
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(Root, (UnixFileMode)0b111_101_101);
+        }
+    }
 
     public string Root { get; } = Directory.CreateTempSubdirectory("configurator-").FullName;
 
@@ -42,7 +48,17 @@ internal sealed class TempFolder : IDisposable
     public string[] Names(string path) =>
         [.. Directory.EnumerateFileSystemEntries(this[path]).Select(Path.GetFileName).Order(StringComparer.Ordinal)!];
 
-    public void Dispose() => Shell.Run(Path.GetTempPath(), $"chmod -R u+rwX '{Root}' && rm -rf '{Root}'");
+    public void Dispose()
+    {
+        try
+        {
+            Directory.Delete(Root, recursive: true);
+        }
+        catch (Exception failure) when (failure is UnauthorizedAccessException or IOException)
+        {
+            Shell.Run(Path.GetTempPath(), $"chmod -R u+rwX '{Root}' && rm -rf '{Root}'");
+        }
+    }
 
     private static void Describe(string path, string shown, StringBuilder lines)
     {

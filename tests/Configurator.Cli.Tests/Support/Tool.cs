@@ -1,24 +1,45 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
+using Configurator.Cli.Commands;
 
 namespace Configurator.Cli.Tests.Support;
 
 /// <summary>What a run of the program printed, and how it ended.</summary>
 internal sealed record Ran(int ExitCode, string Output, string Errors);
 
-/// <summary>Runs the built program as its user does.</summary>
+/// <summary>Runs commands: in this process, where code and templates are compiled once for all tests, or by the built
+/// program as its user does.</summary>
 internal static class Tool
 {
     private static readonly string Program =
         Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "configurator.exe" : "configurator");
 
+    // A cache of the tests' own, and warm after the first publish.
+    private static readonly string Caches = Path.Combine(AppContext.BaseDirectory, "caches");
+
     /// <summary>What the exit code of a run is that had to be ended.</summary>
     public const int Hung = -1;
 
-    public static Ran Run(params string[] arguments) => RunIn(Repository.Root, [], arguments);
+    [ModuleInitializer]
+    internal static void UseCachesOfTheTests() => Environment.SetEnvironmentVariable("XDG_CACHE_HOME", Caches);
 
-    /// <summary>Ends the run with <see cref="Hung"/> where it takes longer.</summary>
+    /// <summary>In this process.</summary>
+    public static Ran Run(params string[] arguments)
+    {
+        Environment.CurrentDirectory = Repository.Root;
+        using var output = new StringWriter { NewLine = "\n" };
+        using var errors = new StringWriter { NewLine = "\n" };
+        var exitCode = CommandLine.Run(arguments, output, errors);
+        return new(exitCode, output.ToString(), errors.ToString());
+    }
+
+    /// <summary>By the built program.</summary>
+    public static Ran RunProgram(params string[] arguments) => RunIn(Repository.Root, [], arguments);
+
+    /// <summary>By the built program, which is ended with <see cref="Hung"/> where it takes longer.</summary>
     public static Ran RunWithin(TimeSpan most, params string[] arguments) => Run(Start(Repository.Root, [], arguments), most);
 
+    /// <summary>By the built program.</summary>
     /// <param name="environment">Set for this run only.</param>
     public static Ran RunIn(string folder, IEnumerable<(string Name, string Value)> environment, params string[] arguments) =>
         Run(Start(folder, environment, arguments), Timeout.InfiniteTimeSpan);
@@ -38,8 +59,7 @@ internal static class Tool
             start.ArgumentList.Add(argument);
         }
 
-        // A cache of the tests' own, and warm after the first publish.
-        start.Environment["XDG_CACHE_HOME"] = Path.Combine(AppContext.BaseDirectory, "caches");
+        start.Environment["XDG_CACHE_HOME"] = Caches;
         foreach (var (name, value) in environment)
         {
             start.Environment[name] = value;
