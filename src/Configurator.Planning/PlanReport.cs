@@ -100,12 +100,17 @@ public static class PlanReport
         };
         var bound =
             stage.Stage == PlanStage.Cable ? Metres(stage.Bound) : stage.Bound.ToString(CultureInfo.InvariantCulture);
-        return stage.IsProved ? $"{value} (proved: fewer is impossible)" : $"{value} (not proved: at least {bound})";
+        var kept = plan.Mode == PlanMode.KeepHomes ? " with these homes kept" : "";
+        return stage.IsProved
+            ? $"{value} (proved: fewer is impossible{kept})"
+            : $"{value} (not proved: at least {bound}{kept})";
     }
 
     private static string Orders(PlanResult plan, long value) =>
         plan.IsCounted
-            ? Inv($"extension masters fitted, summed over all configurations: {value} per {plan.OrderScale}")
+            ? Inv(
+                $"extension masters fitted, summed over all {(plan.IsByMix ? "orders by the declared mix" : "configurations")}: {value} per {plan.OrderScale}"
+            )
             : Inv($"{value} kinds of order need an extension (configurations are not counted here)");
 
     private static string Metres(long millimetres) =>

@@ -32,6 +32,8 @@ public static class Planner
         )
         {
             IsCounted = problem.Facts.IsCounted,
+            IsByMix = problem.Facts.IsByMix,
+            Mode = mode,
             OrderScale = problem.Facts.Total <= OrderCuts.Scale ? (long)problem.Facts.Total : OrderCuts.Scale,
         };
     }
@@ -55,6 +57,12 @@ public sealed record PlanResult(
 {
     /// <summary>False where orders could not be counted: then conditions were counted in their place.</summary>
     public bool IsCounted { get; init; } = true;
+
+    /// <summary>Are configurations counted by the declared order mix?</summary>
+    public bool IsByMix { get; init; }
+
+    /// <summary>What the stages were free to move.</summary>
+    public PlanMode Mode { get; init; }
 
     /// <summary>Configurations are counted in so many parts.</summary>
     public long OrderScale { get; init; }

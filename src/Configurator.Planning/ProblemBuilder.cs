@@ -186,15 +186,16 @@ internal static class ProblemBuilder
             }
         }
 
-        var total = proof.Count([], []);
+        var total = proof.CountByMix([], []);
         return new(
             together,
             implies,
-            any => total is null ? any.Count : total.Value - proof.Count([], any)!.Value,
+            any => total is null ? any.Count : total.Value - proof.CountByMix([], any)!.Value,
             total ?? conditions.Length
         )
         {
             IsCounted = total is not null,
+            IsByMix = proof.HasMix,
         };
     }
 

@@ -4,6 +4,7 @@ using Configurator.Core.Logic.Compiling;
 using Configurator.Core.Logic.Formulas;
 using Configurator.Core.Logic.Rules;
 using Configurator.Core.Logic.Searching;
+using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Logic;
@@ -15,6 +16,7 @@ public sealed class ConditionProof
 {
     private readonly CompiledRules _compiled;
     private readonly Lazy<RuleSearch> _search;
+    private readonly Measure? _mix;
 
     private ConditionProof(OrderLogic logic, ImmutableArray<Condition> conditions)
     {
@@ -22,11 +24,17 @@ public sealed class ConditionProof
         _search = new(() =>
             new(FormulaBuilder.Build(logic.Model, groupChoices: false, conditions), logic.Rules.Length)
         );
+        _mix = logic.Machine.OrderMix.IsEmpty
+            ? null
+            : OrderMixMeasure.Of(_compiled.Options.Formula.Sizes, _compiled.Options.Variables, logic.Machine.OrderMix);
     }
 
     /// <summary>False where the rules with these conditions are too entangled to compile: then nothing is
     /// counted.</summary>
     public bool IsCounted => _compiled.Diagram is not null;
+
+    /// <summary>Does the machine declare how often options are ordered?</summary>
+    public bool HasMix => _mix is not null;
 
     public static ConditionProof Of(OrderLogic logic, ImmutableArray<Condition> conditions) => new(logic, conditions);
 
@@ -39,6 +47,13 @@ public sealed class ConditionProof
     /// <summary>In how many configurations all of these hold and none of those; null where not computed.</summary>
     public BigInteger? Count(IEnumerable<int> holding, IEnumerable<int> failing) =>
         _compiled.Diagram is { } diagram ? Counting.Count(diagram, Within(holding, failing)) : null;
+
+    /// <summary>The same, each configuration counted by the declared order mix where there is one: only the share in what
+    /// all configurations count means something.</summary>
+    public BigInteger? CountByMix(IEnumerable<int> holding, IEnumerable<int> failing) =>
+        _mix is null || _compiled.Diagram is not { } diagram
+            ? Count(holding, failing)
+            : Average.Of(diagram, Within(holding, failing), new(_compiled.Options.Formula.Sizes), _mix).Count;
 
     private ulong[] Within(IEnumerable<int> holding, IEnumerable<int> failing)
     {

@@ -4,6 +4,7 @@ using Configurator.Core.Engineering.Loads;
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Engineering.AllOrders;
 
@@ -13,7 +14,11 @@ namespace Configurator.Core.Engineering.AllOrders;
 public sealed record WorstFinding(Finding Finding, Configuration Configuration, bool IsProved);
 
 /// <summary>In how many configurations something is the case; null where they are not counted.</summary>
-public sealed record OrderShare(BigInteger? Configurations, BigInteger? Total);
+public sealed record OrderShare(BigInteger? Configurations, BigInteger? Total)
+{
+    /// <summary>The share by the declared order mix; null where there is none or it is not computed.</summary>
+    public Rational? ByMix { get; init; }
+}
 
 /// <summary>What holds for every configuration of a machine, published or not.</summary>
 /// <param name="Findings">The worst of each check, by id.</param>
@@ -58,7 +63,13 @@ internal static class AllOrdersProof
             users.ToImmutableDictionary(port => port.Key, port => Share(port.Value))
         );
 
-        OrderShare Share(Condition condition) => new(weigher.Count(condition, PartialOrder.Empty), total);
+        OrderShare Share(Condition condition) =>
+            new(weigher.Count(condition, PartialOrder.Empty), total)
+            {
+                ByMix = machine.OrderMix.IsEmpty
+                    ? null
+                    : weigher.Mean(new(0, [new(condition, 1)]), PartialOrder.Empty, machine.OrderMix),
+            };
     }
 
     private static IEnumerable<Master> Extensions(Machine machine) =>

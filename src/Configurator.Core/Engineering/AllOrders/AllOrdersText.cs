@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Numerics;
 using System.Text;
 using Configurator.Core.Model.Units;
 
@@ -26,7 +25,7 @@ public static class AllOrdersText
         {
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"  extension `{master}` is fitted in {Percent(share)} of configurations\n"
+                $"  extension `{master}` is fitted in {InWords(share)}\n"
             );
         }
 
@@ -45,9 +44,16 @@ public static class AllOrdersText
                     .First()
             );
 
+    private static string InWords(OrderShare share) =>
+        share.ByMix is { } byMix
+            ? $"{Percent(byMix)} of orders by the declared mix, in {Percent(share)} of configurations"
+            : $"{Percent(share)} of configurations, not of sales";
+
+    private static string Percent(Rational share) => $"{(share * 100).ToString(decimals: 1)} %";
+
     /// <summary>To a tenth of a percent; a dash where configurations are not counted.</summary>
     public static string Percent(OrderShare share) =>
         share is { Configurations: { } count, Total: { IsZero: false } total }
-            ? $"{new Rational(BigInteger.Multiply(count, 100), total).ToString(decimals: 1)} %"
+            ? Percent(new Rational(count, total))
             : "–";
 }
