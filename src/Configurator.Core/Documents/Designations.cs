@@ -56,10 +56,7 @@ public sealed record Designations(DesignationStyle Style)
                     instance.Key.Fit.Value == carrier.Value && instance.Key.Ordinal == 1
                 )
             );
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{owner}:{home.Port}{(home.IsPinTwo ? " pin 2" : "")}"
-        );
+        return string.Create(CultureInfo.InvariantCulture, $"{owner}:{home.Port}{(home.IsPinTwo ? " pin 2" : "")}");
     }
 
     private string Product(string name, string letters, int ordinal) =>

@@ -57,6 +57,17 @@ internal sealed record Links(DocumentContext Context, string Path)
             ? To(PagePaths.Of(option), Context.In(found.Title))
             : new(option.Value);
 
+    /// <summary>The options of an order, with their number where it is not one.</summary>
+    public IEnumerable<Link> Taken(Configuration configuration) =>
+        configuration.Quantities.Select(pick =>
+            pick.Value == 1
+                ? Option(pick.Key)
+                : Option(pick.Key) with
+                {
+                    Text = FormattableString.Invariant($"{pick.Value} × {Option(pick.Key).Text}"),
+                }
+        );
+
     public Link Device(Device device) => To(PagePaths.Of(device.Id.Value), Context.In(device.Title));
 
     public Link Configuration(PublishedConfiguration published) =>

@@ -3,7 +3,8 @@ namespace Configurator.Core.Documents;
 /// <summary>Worst cases of loads.</summary>
 public sealed partial record SiteWords
 {
-    public string WorstCases => Say("Worst cases over all configurations", "Casos extremos de todas las configuraciones");
+    public string WorstCases =>
+        Say("Worst cases over all configurations", "Casos extremos de todas las configuraciones");
 
     public string Load => Say("Load", "Carga");
 

@@ -319,8 +319,7 @@ public sealed partial record SiteWords(string Language)
 
     public string Terminal => Say("Terminal", "Borne");
 
-    public string AsDataSheet =>
-        Say("as the data sheet of the device says", "según la hoja de datos del dispositivo");
+    public string AsDataSheet => Say("as the data sheet of the device says", "según la hoja de datos del dispositivo");
 
     public string Class => Say("Class", "Clase");
 
@@ -347,8 +346,7 @@ public sealed partial record SiteWords(string Language)
 
     public string BeforeLockOut => Say("Before lock-out", "Antes del bloqueo");
 
-    public string AsProgrammeSays =>
-        Say("As the plant's programme says.", "Según el programa de la planta.");
+    public string AsProgrammeSays => Say("As the plant's programme says.", "Según el programa de la planta.");
 
     public string AddedHere => Say("Added by", "Añadido por");
 

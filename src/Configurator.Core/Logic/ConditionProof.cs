@@ -48,8 +48,8 @@ public sealed class ConditionProof
     public BigInteger? Count(IEnumerable<int> holding, IEnumerable<int> failing) =>
         _compiled.Diagram is { } diagram ? Counting.Count(diagram, Within(holding, failing)) : null;
 
-    /// <summary>The same, each configuration counted by the declared order mix where there is one: only the share in what
-    /// all configurations count means something.</summary>
+    /// <summary>The same, each configuration counted by the declared order mix where there is one: only the share in
+    /// what all configurations count means something.</summary>
     public BigInteger? CountByMix(IEnumerable<int> holding, IEnumerable<int> failing) =>
         _mix is null || _compiled.Diagram is not { } diagram
             ? Count(holding, failing)

@@ -54,6 +54,7 @@ internal static class MachinePages
                     words.PortPlan,
                     [
                         new Paragraph(words.PortPlanLead),
+                        .. AllOrdersSection.Sentence(context, machine),
                         new LinkList([new(links.To(PagePaths.PortPlan(machine.Id.Value), words.PortPlan), "")]),
                     ]
                 ),

@@ -75,13 +75,7 @@ internal static class OptionReasons
             : new(
                 "rules",
                 words.Rules,
-                [
-                    new(words.Machine),
-                    new(words.Ordered),
-                    new(words.Rule),
-                    new(words.Option),
-                    new(words.Because),
-                ],
+                [new(words.Machine), new(words.Ordered), new(words.Rule), new(words.Option), new(words.Because)],
                 rows
             );
     }

@@ -1,4 +1,5 @@
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Engineering.AllOrders;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages;
@@ -18,6 +19,7 @@ internal static class PortPlanPage
             Lead = words.PortPlanLead,
             Sections =
             [
+                .. AllOrdersSection.Of(context, links, machine),
                 .. machine.Control.Masters.Select(master => OfMaster(context, links, machine, master)),
                 .. Hubs(machine).Select(hub => OfHub(context, links, machine, hub)),
                 new("direct", words.DirectHomes, [Direct(context, links, machine)]),
@@ -37,6 +39,7 @@ internal static class PortPlanPage
                         $"{context.Designations.Of(master.Station)}, {context.In(master.Station.Title)}"
                     ),
                     Fact.Of(context.Words.Master, master.IsExtension ? context.Words.Extension : context.Words.Base),
+                    Fact.Of(context.Words.Fitted, Fitted(context, machine, master)),
                 ]),
                 Ports(context, links, machine, master.Name.Value, master.Ports),
             ]
@@ -74,6 +77,7 @@ internal static class PortPlanPage
                 new(words.Device),
                 new(words.Option),
                 new(words.Station),
+                new(words.PortUsed, IsNumber: true),
             ],
             [.. ports.Numbers.SelectMany(port => RowsFor(homes[new Home(carrier, port)], port))]
         );
@@ -82,6 +86,7 @@ internal static class PortPlanPage
         {
             Cell number = DocumentContext.Print(port);
             Cell portClass = WordLists.Of(ports.ClassOf(port)!.Value);
+            Cell used = Used(context, machine, new(carrier, port));
             return living.Any()
                 ? living
                     .OrderBy(instance => instance.Key)
@@ -92,12 +97,24 @@ internal static class PortPlanPage
                             context.Designations.Of(instance),
                             links.Device(instance.Device),
                             links.Source(instance),
-                            context.In(instance.Station.Title)
+                            context.In(instance.Station.Title),
+                            used
                         )
                     )
-                : [new Row([number, portClass, words.Spare, "", "", ""], "spare")];
+                : [new Row([number, portClass, words.Spare, "", "", "", ""], "spare")];
         }
     }
+
+    private static string Fitted(DocumentContext context, Machine machine, Master master) =>
+        Report(context, machine)?.Extensions.GetValueOrDefault(master.Name.Value) is { } share
+            ? context.Words.FittedIn(AllOrdersText.Percent(share), AllOrdersText.PercentByMix(share))
+            : "";
+
+    private static string Used(DocumentContext context, Machine machine, Home port) =>
+        Report(context, machine)?.Ports.GetValueOrDefault(port) is { } share ? AllOrdersText.Percent(share) : "";
+
+    private static AllOrdersReport? Report(DocumentContext context, Machine machine) =>
+        context.Engineered.AllOrders.GetValueOrDefault(machine.Id.Value);
 
     /// <summary>Both signals of a splitter are at home on one port.</summary>
     private static Home? PortOf(Home? home) => home is { } at ? at with { IsPinTwo = false } : null;

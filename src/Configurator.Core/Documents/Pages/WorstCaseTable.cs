@@ -44,7 +44,7 @@ internal static class WorstCaseTable
             context.In(worst.Load.Title),
             Weight(worst.Load, worst.Lightest),
             Weight(worst.Load, worst.Heaviest),
-            Cell.Of(worst.Heaviest.Witness.Quantities.Keys.Select(links.Option))
+            Cell.Of(links.Taken(worst.Heaviest.Witness))
         );
 
     /// <summary>What is not proved is a range.</summary>

@@ -49,6 +49,9 @@ public static class AllOrdersText
             ? $"{Percent(byMix)} of orders by the declared mix, in {Percent(share)} of configurations"
             : $"{Percent(share)} of configurations, not of sales";
 
+    /// <summary>To a tenth of a percent; null where no mix is declared.</summary>
+    public static string? PercentByMix(OrderShare share) => share.ByMix is { } byMix ? Percent(byMix) : null;
+
     private static string Percent(Rational share) => $"{(share * 100).ToString(decimals: 1)} %";
 
     /// <summary>To a tenth of a percent; a dash where configurations are not counted.</summary>

@@ -1,7 +1,6 @@
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
 using Configurator.Core.Model;
-using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
@@ -103,45 +102,18 @@ internal static class OverviewDocument
         return new(
             "all-findings",
             words.Findings,
-            [
-                new(words.About),
-                new(words.Verdict),
-                new(words.Found),
-                new(words.Value, IsNumber: true),
-                new(words.Limit, IsNumber: true),
-                new(words.Margin, IsNumber: true),
-                new(words.Source),
-            ],
+            [new(words.About), .. FindingCells.Columns(words), new(words.Source)],
             [
                 .. context
                     .Engineered.Report.Findings.OrderBy(finding => finding.Verdict == Verdict.Pass)
                     .ThenBy(finding => finding.Id, StringComparer.Ordinal)
                     .Select(finding => new Row(
-                        [
-                            finding.Id,
-                            VerdictText(context, finding),
-                            finding.Statement.Replace("`", "", StringComparison.Ordinal),
-                            Print(finding.Value),
-                            Print(finding.Limit),
-                            Print(finding.Margin),
-                            finding.Rule.Source,
-                        ],
-                        finding.Verdict == Verdict.Pass ? "" : WordLists.Plain(finding.Verdict)
+                        [finding.Id, .. FindingCells.Of(context.Documents, finding), finding.Rule.Source],
+                        FindingCells.Status(finding)
                     )),
             ]
         );
     }
-
-    private static string VerdictText(ConfigurationContext context, Finding finding) =>
-        finding.Verdict switch
-        {
-            Verdict.Pass => context.Words.Pass,
-            Verdict.Fail => context.Words.Fail,
-            _ =>
-                $"{context.Words.Accepted}: {context.In(finding.Accepted!.Because)} ({context.In(finding.Accepted.By)}, {context.Words.AcceptedUntil} {DocumentContext.Print(finding.Accepted.Until)})",
-        };
-
-    private static string Print(Measure? measure) => measure?.ToString() ?? "";
 
     private static Table History(ConfigurationContext context)
     {
