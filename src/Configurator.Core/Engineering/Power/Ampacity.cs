@@ -68,8 +68,8 @@ public static class Ampacity
     public static Rational? Amperes(Rational areaMm2, Installation installation) =>
         Rows.FirstOrDefault(row => row.AreaMm2 == areaMm2)?.In(installation);
 
-    /// <summary>The factor for the next warmer ambient of the table; null above 60 degC. Source: IEC 60204-1 table D.1 for
-    /// PVC, which is sqrt((70 - T) / 30); from memory.</summary>
+    /// <summary>The factor for the next warmer ambient of the table; null above 60 degC. Source: IEC 60204-1 table D.1
+    /// for PVC, which is sqrt((70 - T) / 30); from memory.</summary>
     public static Rational? TemperatureFactor(Rational ambientCelsius) =>
         TemperatureFactors.FirstOrDefault(row => row.Celsius >= ambientCelsius) is { Celsius: > 0 } row
             ? row.Factor

@@ -18,8 +18,8 @@ public sealed record AwgSize(
 /// <summary>American conductor sizes, thinnest first.</summary>
 public static class AwgSizes
 {
-    /// <summary>Source: solid by IEC 60028 resistivity; stranded NEC chapter 9 table 8; amperes NFPA 79 table 12.5.1. All
-    /// from memory, but for the stranded 16 AWG, which a public training page corroborates.</summary>
+    /// <summary>Source: solid by IEC 60028 resistivity; stranded NEC chapter 9 table 8; amperes NFPA 79 table 12.5.1.
+    /// All from memory, but for the stranded 16 AWG, which a public training page corroborates.</summary>
     public static ImmutableArray<AwgSize> All { get; } =
     [
         new(24, Rational.Of(0.205m), Rational.Of(84.2m), null, 2),

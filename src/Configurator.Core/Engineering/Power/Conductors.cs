@@ -37,8 +37,8 @@ public static class Conductors
     public static Rational LoopOhm(Rational lengthMetres, Rational ohmPerKmOut, Rational ohmPerKmBack) =>
         lengthMetres * (ohmPerKmOut + ohmPerKmBack) / 1000;
 
-    /// <summary>Volts lost on the line: dU = 2 L r I / 1000, CON-02. Rises in a straight line with each. Source: physics;
-    /// public worked examples; corroborated.</summary>
+    /// <summary>Volts lost on the line: dU = 2 L r I / 1000, CON-02. Rises in a straight line with each. Source:
+    /// physics; public worked examples; corroborated.</summary>
     public static Rational DropVolts(Rational lengthMetres, Rational ohmPerKm, Rational amperes) =>
         LoopOhm(lengthMetres, ohmPerKm) * amperes;
 
@@ -62,8 +62,8 @@ public static class Conductors
     /// corroborated.</summary>
     public static Rational OhmPerKmOf(Rational areaMm2) => ResistivityAt20 / areaMm2;
 
-    /// <summary>Amperes of a short circuit at the end of a line: I = U / (Rs + 2 L r / 1000), CON-07; it must exceed what
-    /// trips the protective device. Falls as a hyperbola with length. Source: physics; corroborated.</summary>
+    /// <summary>Amperes of a short circuit at the end of a line: I = U / (Rs + 2 L r / 1000), CON-07; it must exceed
+    /// what trips the protective device. Falls as a hyperbola with length. Source: physics; corroborated.</summary>
     /// <param name="sourceOhm">Of supply and all before the line.</param>
     public static Rational ShortCircuitAmperes(
         Rational volts,

@@ -15,8 +15,9 @@ public sealed record TrunkStretch(Rational LengthMetres, Rational OhmPerKm, Rati
 /// <summary>A line fed at one end with several loads along it.</summary>
 public static class Trunk
 {
-    /// <summary>Volts at each tap: U_k = U_(k-1) - 2 L_k r (sum of I_j for j from k on), CON-03. Exact for loads of constant
-    /// current; a longer or thinner stretch lowers every tap from its own on. Source: physics; corroborated.</summary>
+    /// <summary>Volts at each tap: U_k = U_(k-1) - 2 L_k r (sum of I_j for j from k on), CON-03. Exact for loads of
+    /// constant current; a longer or thinner stretch lowers every tap from its own on. Source: physics;
+    /// corroborated.</summary>
     public static ImmutableArray<Rational> VoltsAtTaps(Rational feedVolts, ImmutableArray<TrunkStretch> stretches)
     {
         var volts = ImmutableArray.CreateBuilder<Rational>(stretches.Length);
