@@ -61,8 +61,10 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     {
         Span<int> bits = stackalloc int[4];
         decimal.GetBits(value, bits);
-        var digits = ((BigInteger)(uint)bits[2] << 64) | ((BigInteger)(uint)bits[1] << 32) | (uint)bits[0];
+        var digits = (Part(bits[2]) << 64) | (Part(bits[1]) << 32) | Part(bits[0]);
         return new(bits[3] < 0 ? -digits : digits, BigInteger.Pow(10, (bits[3] >> 16) & 0xFF));
+
+        static BigInteger Part(int bits) => unchecked((uint)bits);
     }
 
     /// <summary>Reads digits with an optional sign and one decimal point (<c>-12.50</c>); null for anything
