@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 
@@ -65,7 +64,7 @@ internal sealed record Judgement(string Id, bool IsPass, string Got)
         Bare(expected) == Bare(got)
         || (Given.ValueOf(expected) is { } number && Given.ValueOf(got) is { } value && number == value);
 
-    private static string Bare(string text) => string.Concat(text.Where(character => !char.IsWhiteSpace(character))).ToUpperInvariant();
+    private static string Bare(string text) => string.Concat(text.Where(character => !char.IsWhiteSpace(character))).ToUpperInvariant().Replace("0X", "", StringComparison.Ordinal);
 
     private static string Print(object got) =>
         got switch

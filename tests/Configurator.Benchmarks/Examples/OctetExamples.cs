@@ -16,6 +16,11 @@ internal static class OctetExamples
         if (Is(parameter, "capability", "m-sequence"))
         {
             Capability(answer, octet);
+            answer.Say(MSequenceCapability.Decode(octet).OperateOctets is null ? "invalid" : "valid", "status", "valid");
+        }
+        else if (Is(parameter, "revision"))
+        {
+            answer.Say(octet is 0x10 or 0x11 ? "valid" : "invalid", "status", "valid");
         }
         else if (Is(parameter, "process", "pd"))
         {

@@ -1,5 +1,3 @@
-using Configurator.Core.Model.Units;
-
 namespace Configurator.Benchmarks.Examples;
 
 /// <summary>Voltages against what the standards allow at a place.</summary>

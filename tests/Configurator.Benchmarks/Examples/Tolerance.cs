@@ -40,7 +40,7 @@ internal sealed partial record Tolerance(ImmutableArray<Tolerance.Clause> Clause
     [GeneratedRegex(@"\([^)]*\)", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Remark();
 
-    [GeneratedRegex(@"\d+(\.\d+)?([eE][-+]?\d+)?", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\d+(\.\d+)?([eE][-+]?\d+)?", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Numeral();
 
     /// <param name="On">What it is for; null for all else.</param>

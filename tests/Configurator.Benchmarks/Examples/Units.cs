@@ -82,8 +82,8 @@ internal static class Units
             KeyValuePair.Create("f", new ExampleUnit(Kind.Celsius, new(5, 9), -32)),
             KeyValuePair.Create("degf", new ExampleUnit(Kind.Celsius, new(5, 9), -32)),
         ])
-        .GroupBy(row => row.Key)
-        .ToFrozenDictionary(group => group.Key, group => group.Select(row => row.Value).ToImmutableArray());
+        .GroupBy(row => row.Key, StringComparer.Ordinal)
+        .ToFrozenDictionary(group => group.Key, group => group.Select(row => row.Value).ToImmutableArray(), StringComparer.Ordinal);
 
     /// <summary>The unit of that kind that ends the name, and what stands before it; the name as it is where none does.</summary>
     public static (string Stem, ExampleUnit? Unit) Split(string name, Kind kind)

@@ -1,3 +1,5 @@
+using Configurator.Core.Model;
+
 namespace Configurator.Core.Engineering.Timing;
 
 /// <summary>Which M-sequence a device uses. Source: IO-Link Interface and System Specification v1.1.x (IEC 61131-9)
@@ -51,6 +53,8 @@ public static class MSequences
             (_, 1) when input <= 2 && output <= 2 => new(Short(input, output), input, output, 1),
             _ => new("TYPE_2_V", input, output, onRequest),
         };
+
+    public static MSequence Of(IoLinkData data) => OfOctets(data.InputOctets, data.OutputOctets, data.OnRequestOctets);
 
     private static string Short(int input, int output) =>
         (input, output) switch
