@@ -1,4 +1,5 @@
 using Configurator.Benchmarks;
+using Configurator.Benchmarks.Examples;
 
 try
 {
@@ -8,6 +9,7 @@ try
         ["curve"] => CurveCommand.Run(Console.Out),
         ["cover", var model, var constraints] => CoverCommand.Run(model, constraints, Console.Out),
         ["cover", var model] => CoverCommand.Run(model, "", Console.Out),
+        ["example", var file] => ExampleCommand.Run(file, Console.Out),
         ["optimum", var file] => OptimumCommand.Run(file, Console.Out),
         ["propagate", var file] => PropagateCommand.Run(file, Console.Out),
         _ => Usage(),
@@ -27,6 +29,7 @@ static int Usage()
         count FILE                  number of solutions of a DIMACS CNF file (.cnf or .cnf.gz)
         cover MODEL [CONSTRAINTS]   few rows that have every allowed pair of values
         curve                       compiling and propagating synthetic catalogues of 300 to 3000 options
+        example FILE                worked examples: id, pass or fail, and what came out
         optimum FILE|{PropagateCommand.SyntheticWord}      the heaviest solution by a pass over the diagram and by CP-SAT
         propagate FILE|{PropagateCommand.SyntheticWord}    one propagation against one reading of the diagram
         """

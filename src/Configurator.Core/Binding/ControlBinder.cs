@@ -39,8 +39,20 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
                 SparePorts = f.Value("spare-ports", 0),
                 Splitter = splitter,
                 Slack = f.Value<Quantity>("slack") is { } slack ? Micrometres.From(slack) : default,
+                Timing = f.Value<Fields>("timing") is { } timing ? Timing(timing) : new(),
             };
     }
+
+    private static ControlTiming Timing(Fields f) =>
+        new()
+        {
+            Master = f.Value<Quantity>("master"),
+            Network = f.Value<Quantity>("network"),
+            Task = f.Value<Quantity>("task"),
+            Output = f.Value<Quantity>("output"),
+            FastInput = f.Value<Quantity>("fast-input"),
+            Latch = f.Value<Quantity>("latch"),
+        };
 
     private ControlBox? Box(Fields f) =>
         f.One<string>("station") is { } at

@@ -59,6 +59,7 @@ internal static class DeviceBinder
             ExtraCurrent = f.Value<Quantity>("extra-current"),
             StartUpCurrent = f.Value<Quantity>("start-up-current"),
             Response = f.Value<Quantity>("response"),
+            ResponseJitter = f.Value<Quantity>("response-jitter"),
             IoLink = f.Value<Fields>("io-link") is { } ioLink ? ReadIoLink(ioLink) : null,
             Parameters = ParameterBinder.Bind(f.Records("parameters"), report),
             Ports = f.Value<Fields>("ports") is { } ports ? ReadPorts(ports, report) : null,
@@ -82,6 +83,8 @@ internal static class DeviceBinder
                     "current",
                     "extra-current",
                     "io-link",
+                    "response",
+                    "response-jitter",
                     "parameters",
                     "ports",
                     "cordset"
@@ -127,6 +130,9 @@ internal static class DeviceBinder
         && f.One<int>("output-octets") is { } output
         && f.Value<Quantity>("cycle") is { } cycle
             ? new(rate.Value, input.Value, output.Value, cycle)
+            {
+                OnRequestOctets = f.Value("on-request-octets", 1),
+            }
             : null;
 
     private static readonly ImmutableArray<string> PortKeys = ["class-a", "class-b", "switching"];
@@ -151,6 +157,8 @@ internal static class DeviceBinder
             CurrentInAll = f.Value<Quantity>("current-in-all"),
             ExtraPerPort = f.Value<Quantity>("extra-per-port"),
             ExtraInAll = f.Value<Quantity>("extra-in-all"),
+            InputOctetsMax = f.One<int>("input-octets")?.Value,
+            OutputOctetsMax = f.One<int>("output-octets")?.Value,
         };
     }
 

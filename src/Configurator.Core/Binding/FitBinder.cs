@@ -44,6 +44,8 @@ internal static class FitBinder
             Set = f.Table<string>("set")
                 .ToImmutableSortedDictionary(entry => entry.Key.Value, entry => entry.Value, StringComparer.Ordinal),
             PositionError = f.Value<Quantity>("position-error"),
+            MovesAt = f.Value<Quantity>("moves-at"),
+            AnswerWithin = f.Value<Quantity>("answer-within"),
             On = f.Table<Fields>("on")
                 .ToImmutableSortedDictionary(
                     entry => new MachineId(entry.Key.Value),

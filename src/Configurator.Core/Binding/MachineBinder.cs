@@ -92,6 +92,8 @@ internal static class MachineBinder
             Summary = f.Value<Text>("summary") ?? Text.Empty,
             Formerly = f.Many<string>("formerly"),
             Rate = f.Value<Quantity>("rate"),
+            Pitch = f.Value<Quantity>("pitch"),
+            Speed = f.Value<Quantity>("speed"),
             Lanes = f.Value("lanes", 1),
             Areas = layout.Areas,
             Route = layout.Route,
@@ -113,7 +115,7 @@ internal static class MachineBinder
                 && control is not null
                 && control.Masters.All(master => master.Device.IsWhole)
                 && standard.Length == f.Records("standard").Length
-                && f.AreSound("control", "standard", "accepted")
+                && f.AreSound("control", "standard", "accepted", "rate", "pitch", "speed")
                 && report.Count == before,
         };
         var isReached = !machine.IsWhole || StationBinder.AreReached(machine, report);

@@ -4,6 +4,7 @@ using Configurator.Core.Engineering.AllOrders;
 using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Engineering.Safety;
+using Configurator.Core.Engineering.Timing;
 using Configurator.Core.Logic;
 using Configurator.Core.Model;
 
@@ -54,6 +55,7 @@ public static class Engineer
             .. CurrentChecks.Compute(fitted),
             .. SafetyChecks.Compute(fitted),
             .. BoxChecks.Compute(fitted, cables),
+            .. TimingChecks.Compute(fitted),
         ];
         return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);
     }

@@ -3,6 +3,7 @@ using Configurator.Core.Diagnostics;
 using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Engineering.Safety;
+using Configurator.Core.Engineering.Timing;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Engineering;
@@ -13,7 +14,7 @@ internal static class FindingDiagnostics
     private const int ConfigurationsNamed = 5;
 
     public static ImmutableArray<FindingRule> Rules { get; } =
-    [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All];
+    [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All, .. TimingRules.All];
 
     public static ImmutableArray<Rule> All { get; } =
     [.. Rules.Select(rule => rule.Diagnostic), .. RecordDiagnostics.All];

@@ -43,6 +43,8 @@ public sealed record ControlArchitecture(
     /// <summary>Added to every cable before the next stock length.</summary>
     public Micrometres Slack { get; init; }
 
+    public ControlTiming Timing { get; init; } = new();
+
     public Master? Find(MasterName name) => Masters.FirstOrDefault(master => master.Name.Value == name);
 }
 
@@ -63,3 +65,23 @@ public sealed record CordsetChoice(Device IoLink, Device ClassB, Device Direct);
 
 /// <summary>The two cables that run from master to master.</summary>
 public sealed record TrunkCables(Device Power, Device Network);
+
+/// <summary>What the way of a signal costs in time; null where nobody says.</summary>
+public sealed record ControlTiming
+{
+    /// <summary>From a master's port to its network side, at most.</summary>
+    public Quantity? Master { get; init; }
+
+    public Quantity? Network { get; init; }
+
+    /// <summary>Cycle of the task that answers.</summary>
+    public Quantity? Task { get; init; }
+
+    /// <summary>From the end of the task to the output, at most.</summary>
+    public Quantity? Output { get; init; }
+
+    public Quantity? FastInput { get; init; }
+
+    /// <summary>Resolution with which fast inputs keep the time of an event; null where they do not.</summary>
+    public Quantity? Latch { get; init; }
+}

@@ -26,8 +26,11 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public Quantity? StartUpCurrent { get; init; }
 
-    /// <summary>The device's own delay from event to signal.</summary>
+    /// <summary>The device's own delay from event to signal, at most.</summary>
     public Quantity? Response { get; init; }
+
+    /// <summary>How much that delay varies; null where nobody says, so that all of it may.</summary>
+    public Quantity? ResponseJitter { get; init; }
 
     public IoLinkData? IoLink { get; init; }
 
@@ -64,7 +67,11 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 }
 
 /// <summary>What a device says over IO-Link. Octets as the process data length; the shortest cycle it allows.</summary>
-public sealed record IoLinkData(BitRate Rate, int InputOctets, int OutputOctets, Quantity Cycle);
+public sealed record IoLinkData(BitRate Rate, int InputOctets, int OutputOctets, Quantity Cycle)
+{
+    /// <summary>Room for parameters in each message.</summary>
+    public int OnRequestOctets { get; init; } = 1;
+}
 
 /// <summary>The ports of a master or hub, by number, and what each and all of them may draw.</summary>
 public sealed record PortSet(
@@ -81,6 +88,12 @@ public sealed record PortSet(
     public Quantity? ExtraPerPort { get; init; }
 
     public Quantity? ExtraInAll { get; init; }
+
+    /// <summary>Most process data from all ports; null where nobody says.</summary>
+    public int? InputOctetsMax { get; init; }
+
+    /// <summary>Most process data to all ports; null where nobody says.</summary>
+    public int? OutputOctetsMax { get; init; }
 
     public IEnumerable<int> Numbers => ClassA.Concat(ClassB).Concat(Switching).Order();
 

@@ -24,6 +24,12 @@ public sealed record Fit(Located<FitName> Name, Located<DeviceId> Device, Immuta
 
     public Quantity? PositionError { get; init; }
 
+    /// <summary>Speed of what it sees; null where it is the machine's.</summary>
+    public Quantity? MovesAt { get; init; }
+
+    /// <summary>From event to answer, at most; null where it does not matter.</summary>
+    public Quantity? AnswerWithin { get; init; }
+
     /// <summary>What differs on some machines.</summary>
     public ImmutableSortedDictionary<MachineId, FitDifference> On { get; init; } =
         ImmutableSortedDictionary<MachineId, FitDifference>.Empty;

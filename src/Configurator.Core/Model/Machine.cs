@@ -15,6 +15,11 @@ public sealed record Machine(Located<MachineId> Id, Text Title, string Document,
 
     public Quantity? Rate { get; init; }
 
+    public Quantity? Pitch { get; init; }
+
+    /// <summary>Fastest that product moves.</summary>
+    public Quantity? Speed { get; init; }
+
     public int Lanes { get; init; } = 1;
 
     public required ImmutableArray<Area> Areas { get; init; }

@@ -22,6 +22,11 @@ internal static class DeviceShape
             Required("input-octets", new CountShape(0, 32), "Process data from the device, in octets."),
             Required("output-octets", new CountShape(0, 32), "Process data to the device, in octets."),
             Required("cycle", Of(Dimension.Time), "Shortest cycle that the device allows."),
+            Optional(
+                "on-request-octets",
+                new CountShape(1, 32),
+                "Room for parameters in each message, in octets: 1, 2, 8 or 32; 1 if left out."
+            ),
         ]
     );
 
@@ -55,6 +60,16 @@ internal static class DeviceShape
             Optional("current-in-all", Of(Dimension.Current), "What all ports together may give at L+."),
             Optional("extra-per-port", Of(Dimension.Current), "What each class B port may give from its extra supply."),
             Optional("extra-in-all", Of(Dimension.Current), "What all class B ports together may give."),
+            Optional(
+                "input-octets",
+                new CountShape(0, 1500),
+                "Most process data from all its ports that it carries to the controller, in octets."
+            ),
+            Optional(
+                "output-octets",
+                new CountShape(0, 1500),
+                "Most process data to all its ports that it carries from the controller, in octets."
+            ),
         ]
     );
 
@@ -100,7 +115,8 @@ internal static class DeviceShape
             ),
             Optional("start-up-current", Of(Dimension.Current), "Peak at switch-on."),
             Optional("io-link", IoLink, "What it says over IO-Link."),
-            Optional("response", Of(Dimension.Time), "Its own delay from event to signal."),
+            Optional("response", Of(Dimension.Time), "Its own delay from event to signal, at most."),
+            Optional("response-jitter", Of(Dimension.Time), "How much that delay varies; all of it if left out."),
             Optional("parameters", new ListShape(Parameter), "What can be set in it."),
             Optional("ports", Ports, "Ports it offers; masters and hubs only."),
             Optional("cordset", Cordset, "Stock lengths and cores; cables only."),

@@ -91,6 +91,18 @@ internal static class MachineShape
         ]
     );
 
+    private static readonly RecordShape Timing = new(
+        "timing of the control",
+        [
+            Optional("master", Of(Dimension.Time), "From a master's port to its network side, at most."),
+            Optional("network", Of(Dimension.Time), "Update of the network between masters and controller."),
+            Optional("task", Of(Dimension.Time), "Cycle of the controller task that answers."),
+            Optional("output", Of(Dimension.Time), "From the end of the task to the output, at most."),
+            Optional("fast-input", Of(Dimension.Time), "Filter of a fast input."),
+            Optional("latch", Of(Dimension.Time), "Resolution with which fast inputs keep the time of an event."),
+        ]
+    );
+
     private static readonly RecordShape Control = new(
         "control architecture",
         [
@@ -101,6 +113,7 @@ internal static class MachineShape
             Optional("splitter", ADevice, "Brings two plain signals of one option to pins 4 and 2 of a port."),
             Required("trunk", Trunk, "The cables that run from master to master."),
             Required("masters", new ListShape(Master), "Field masters in trunk order from the box."),
+            Optional("timing", Timing, "What the way of a signal costs in time; needed where a fit states a need."),
         ]
     );
 
@@ -168,6 +181,12 @@ internal static class MachineShape
             ),
             Required("revision", Revision, "Revision of its definition."),
             Optional("rate", Of(Dimension.Rate), "Rated cycles."),
+            Optional("pitch", Of(Dimension.Length), "From one product to the next: how far a cycle moves."),
+            Optional(
+                "speed",
+                Of(Dimension.Speed),
+                "Fastest that product moves; pitch times rate, the mean, if left out."
+            ),
             Optional("lanes", new CountShape(1, 64), "Lanes side by side."),
             Required("areas", new ListShape(Area), "How its parts are washed."),
             Required("route", Route, "The cable paths along the frame."),

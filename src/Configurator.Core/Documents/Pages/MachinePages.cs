@@ -18,6 +18,7 @@ internal static class MachinePages
         var path = PagePaths.Of(machine.Id.Value);
         var words = context.Words;
         var links = context.On(path);
+        ImmutableArray<Block> timing = [.. TimingWorstTable.Of(context, links, machine)];
         ImmutableArray<Block> worstCases = [.. WorstCaseTable.Of(context, links, machine)];
         return new(path, "machine", context.In(machine.Title), words)
         {
@@ -48,6 +49,7 @@ internal static class MachinePages
                 .. worstCases.IsEmpty
                     ? ImmutableArray<Section>.Empty
                     : [new("worst-cases", words.WorstCases, worstCases)],
+                .. timing.IsEmpty ? ImmutableArray<Section>.Empty : [new("timing", words.Timing, timing)],
                 new("layout", words.Layout, [LayoutDrawing.Of(context, machine), StationTable(context, machine)]),
                 new(
                     "port-plan",

@@ -1,4 +1,5 @@
 using Configurator.Core.Engineering.Loads;
+using Configurator.Core.Engineering.Timing;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
@@ -17,6 +18,7 @@ internal static class WorstCases
             .Concat(Hubs(machine))
             .Concat(Trunk(machine))
             .Concat(Box(machine))
+            .Concat(ProcessImage.Sums(machine))
             .Where(sum => !sum.Terms.IsEmpty);
 
     /// <summary>How many can be plugged into one port at once, and what they draw there.</summary>

@@ -56,6 +56,17 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     public static bool operator >=(Rational left, Rational right) => left.CompareTo(right) >= 0;
 
+    /// <summary>The same value: every decimal is a fraction.</summary>
+    public static Rational Of(decimal value)
+    {
+        Span<int> bits = stackalloc int[4];
+        decimal.GetBits(value, bits);
+        var digits = (Part(bits[2]) << 64) | (Part(bits[1]) << 32) | Part(bits[0]);
+        return new(bits[3] < 0 ? -digits : digits, BigInteger.Pow(10, (bits[3] >> 16) & 0xFF));
+
+        static BigInteger Part(int bits) => unchecked((uint)bits);
+    }
+
     /// <summary>Reads digits with an optional sign and one decimal point (<c>-12.50</c>); null for anything
     /// else.</summary>
     public static Rational? Parse(string text)
@@ -77,6 +88,22 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     public BigInteger Ceiling() =>
         BigInteger.Divide(Numerator - BigMod(Numerator, Denominator), Denominator)
         + (BigMod(Numerator, Denominator).IsZero ? 0 : 1);
+
+    /// <summary>The square root, rounded down to so many decimals: never above the true one.</summary>
+    /// <exception cref="InvalidOperationException">The value is negative.</exception>
+    public Rational RootDown(int decimals)
+    {
+        if (Numerator.Sign < 0)
+        {
+            throw new InvalidOperationException($"{this} has no root");
+        }
+
+        var scale = BigInteger.Pow(10, decimals);
+        return new(RootDown(Numerator * scale * scale / Denominator), scale);
+    }
+
+    /// <summary>The nearest floating-point number, for formulas that no fraction can follow.</summary>
+    public double ToDouble() => double.Parse(ToString(decimals: 17), CultureInfo.InvariantCulture);
 
     /// <summary>In decimal digits without trailing zeros, rounded half away from zero.</summary>
     /// <param name="decimals">At most so many digits after the point.</param>
@@ -100,6 +127,27 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     public override bool Equals(object? obj) => obj is Rational other && Equals(other);
 
     public override int GetHashCode() => HashCode.Combine(Numerator, _denominatorLessOne);
+
+    /// <summary>Newton's steps from above, which fall until they meet the root.</summary>
+    private static BigInteger RootDown(BigInteger value)
+    {
+        if (value.IsZero)
+        {
+            return value;
+        }
+
+        var guess = BigInteger.One << (int)((value.GetBitLength() + 1) / 2);
+        while (true)
+        {
+            var next = (guess + (value / guess)) / 2;
+            if (next >= guess)
+            {
+                return guess;
+            }
+
+            guess = next;
+        }
+    }
 
     private static BigInteger BigMod(BigInteger value, BigInteger modulus)
     {

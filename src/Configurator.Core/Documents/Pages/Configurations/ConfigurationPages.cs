@@ -15,6 +15,7 @@ internal static class ConfigurationPages
         OverviewDocument.Document,
         PortMapDocument.Document,
         WiringDocument.Document,
+        TimingDocument.Document,
         SanitationDocument.Document,
     ];
 
