@@ -39,6 +39,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
                 SparePorts = f.Value("spare-ports", 0),
                 Splitter = splitter,
                 Slack = f.Value<Quantity>("slack") is { } slack ? Micrometres.From(slack) : default,
+                Power = f.Value<Fields>("power") is { } power ? FieldPowerBinder.Bind(power, report) : null,
                 Timing = f.Value<Fields>("timing") is { } timing ? Timing(timing) : new(),
             };
     }

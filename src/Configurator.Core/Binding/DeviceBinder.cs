@@ -58,6 +58,9 @@ internal static class DeviceBinder
             Current = f.Value<Quantity>("current"),
             ExtraCurrent = f.Value<Quantity>("extra-current"),
             StartUpCurrent = f.Value<Quantity>("start-up-current"),
+            HasConstantPower = f.Value("constant-power", otherwise: false),
+            OutputCurrent = f.Value<Quantity>("output-current"),
+            BoostCurrent = f.Value<Quantity>("boost-current"),
             Response = f.Value<Quantity>("response"),
             ResponseJitter = f.Value<Quantity>("response-jitter"),
             IoLink = f.Value<Fields>("io-link") is { } ioLink ? ReadIoLink(ioLink) : null,
@@ -129,10 +132,7 @@ internal static class DeviceBinder
         && f.One<int>("input-octets") is { } input
         && f.One<int>("output-octets") is { } output
         && f.Value<Quantity>("cycle") is { } cycle
-            ? new(rate.Value, input.Value, output.Value, cycle)
-            {
-                OnRequestOctets = f.Value("on-request-octets", 1),
-            }
+            ? new(rate.Value, input.Value, output.Value, cycle) { OnRequestOctets = f.Value("on-request-octets", 1) }
             : null;
 
     private static readonly ImmutableArray<string> PortKeys = ["class-a", "class-b", "switching"];

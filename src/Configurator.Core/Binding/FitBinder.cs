@@ -44,6 +44,7 @@ internal static class FitBinder
             Set = f.Table<string>("set")
                 .ToImmutableSortedDictionary(entry => entry.Key.Value, entry => entry.Value, StringComparer.Ordinal),
             PositionError = f.Value<Quantity>("position-error"),
+            Simultaneity = f.Value<Quantity>("simultaneity"),
             MovesAt = f.Value<Quantity>("moves-at"),
             AnswerWithin = f.Value<Quantity>("answer-within"),
             On = f.Table<Fields>("on")

@@ -3,6 +3,7 @@ using Configurator.Core.Diagnostics;
 using Configurator.Core.Engineering.AllOrders;
 using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Ports;
+using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Engineering.Timing;
 using Configurator.Core.Logic;
@@ -55,6 +56,7 @@ public static class Engineer
             .. CurrentChecks.Compute(fitted),
             .. SafetyChecks.Compute(fitted),
             .. BoxChecks.Compute(fitted, cables),
+            .. PowerChecks.Compute(fitted, cables),
             .. TimingChecks.Compute(fitted),
         ];
         return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Ports;
+using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Engineering.Timing;
 using Configurator.Core.Model;
@@ -14,7 +15,7 @@ internal static class FindingDiagnostics
     private const int ConfigurationsNamed = 5;
 
     public static ImmutableArray<FindingRule> Rules { get; } =
-    [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All, .. TimingRules.All];
+    [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All, .. TimingRules.All, .. PowerRules.All];
 
     public static ImmutableArray<Rule> All { get; } =
     [.. Rules.Select(rule => rule.Diagnostic), .. RecordDiagnostics.All];

@@ -36,6 +36,9 @@ public sealed record ControlArchitecture(
 
     public int SparePorts { get; init; }
 
+    /// <summary>Null where the machine does not say how its trunk is fed: then nothing of it is checked.</summary>
+    public FieldPower? Power { get; init; }
+
     /// <summary>Brings two plain signals of one option to pins 4 and 2 of a port; null where the machine uses
     /// none.</summary>
     public Device? Splitter { get; init; }

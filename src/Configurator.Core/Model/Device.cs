@@ -26,6 +26,16 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public Quantity? StartUpCurrent { get; init; }
 
+    /// <summary>Draws more as the voltage falls, such as a device with a converter of its own; its currents hold at
+    /// 24 V.</summary>
+    public bool HasConstantPower { get; init; }
+
+    /// <summary>What a supply gives for ever.</summary>
+    public Quantity? OutputCurrent { get; init; }
+
+    /// <summary>What a supply gives while everything starts.</summary>
+    public Quantity? BoostCurrent { get; init; }
+
     /// <summary>The device's own delay from event to signal, at most.</summary>
     public Quantity? Response { get; init; }
 

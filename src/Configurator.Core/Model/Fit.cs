@@ -24,6 +24,9 @@ public sealed record Fit(Located<FitName> Name, Located<DeviceId> Device, Immuta
 
     public Quantity? PositionError { get; init; }
 
+    /// <summary>How much of its actuator current flows at one time with others; null for all of it.</summary>
+    public Quantity? Simultaneity { get; init; }
+
     /// <summary>Speed of what it sees; null where it is the machine's.</summary>
     public Quantity? MovesAt { get; init; }
 

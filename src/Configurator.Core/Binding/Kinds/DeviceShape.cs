@@ -114,6 +114,9 @@ internal static class DeviceShape
                 "What it draws from the extra supply of a class B port, all outputs on."
             ),
             Optional("start-up-current", Of(Dimension.Current), "Peak at switch-on."),
+            Optional("constant-power", Flag, "It draws more as the voltage falls; its currents hold at 24 V."),
+            Optional("output-current", Of(Dimension.Current), "What a supply gives for ever; supplies only."),
+            Optional("boost-current", Of(Dimension.Current), "What a supply gives at start-up; supplies only."),
             Optional("io-link", IoLink, "What it says over IO-Link."),
             Optional("response", Of(Dimension.Time), "Its own delay from event to signal, at most."),
             Optional("response-jitter", Of(Dimension.Time), "How much that delay varies; all of it if left out."),

@@ -103,6 +103,30 @@ internal static class MachineShape
         ]
     );
 
+    private static readonly RecordShape Circuit = new(
+        "circuit",
+        [
+            Required("circuit", Id, "Its id."),
+            Required("feeds", WordShape.Of<CircuitUse>(), "sensor-supply (L+) or actuator-supply (2L+)."),
+            Required("supply", Id, "The standard fit that is its supply."),
+            Required("protection", Of(Dimension.Current), "Rated current of its protective device."),
+            Required("trips-at", Of(Dimension.Current), "Current at which that opens at once, for certain."),
+            Optional("dropped-by", AText, "The stop function that drops it."),
+            Optional("stays-alive", Flag, "It has to live through every stop."),
+        ]
+    );
+
+    private static readonly RecordShape Power = new(
+        "field power",
+        [
+            Required("lowest", Of(Dimension.Voltage), "Voltage at the terminals of the box, at its worst."),
+            Required("conductors", Of(Dimension.Temperature), "Temperature of the conductors at the hottest place."),
+            Required("source", Of(Dimension.Resistance), "Of supply, protection and wiring in the box, out and back."),
+            Required("reserve", Of(Dimension.Share), "Share of each supply that stays unused."),
+            Required("circuits", new ListShape(Circuit), "One for each supply on the trunk."),
+        ]
+    );
+
     private static readonly RecordShape Control = new(
         "control architecture",
         [
@@ -112,6 +136,7 @@ internal static class MachineShape
             Required("cordsets", Cordsets, "The stock cables that connect devices."),
             Optional("splitter", ADevice, "Brings two plain signals of one option to pins 4 and 2 of a port."),
             Required("trunk", Trunk, "The cables that run from master to master."),
+            Optional("power", Power, "How the trunk is fed; nothing of it is checked if left out."),
             Required("masters", new ListShape(Master), "Field masters in trunk order from the box."),
             Optional("timing", Timing, "What the way of a signal costs in time; needed where a fit states a need."),
         ]

@@ -37,6 +37,11 @@ internal static class OptionShape
             Optional("settings", new ListShape(Id), "Parameters that every recipe must supply."),
             Optional("set", new TableShape(Id, Setting), "Parameters that are the same in every recipe."),
             Optional("position-error", Of(Dimension.Length), "What the position of its signal may be off."),
+            Optional(
+                "simultaneity",
+                Of(Dimension.Share),
+                "How much of its actuator current flows at one time with that of others; all of it if left out."
+            ),
             Optional("moves-at", Of(Dimension.Speed), "Speed of what it sees; the machine's `speed` if left out."),
             Optional("answer-within", Of(Dimension.Time), "From event to the controller's answer, at most."),
             Optional("on", new TableShape(AMachine, Difference), "What differs on some machines."),

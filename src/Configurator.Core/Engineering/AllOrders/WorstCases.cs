@@ -1,4 +1,5 @@
 using Configurator.Core.Engineering.Loads;
+using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Timing;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
@@ -18,6 +19,7 @@ internal static class WorstCases
             .Concat(Hubs(machine))
             .Concat(Trunk(machine))
             .Concat(Box(machine))
+            .Concat(TrunkSums.Of(machine))
             .Concat(ProcessImage.Sums(machine))
             .Where(sum => !sum.Terms.IsEmpty);
 

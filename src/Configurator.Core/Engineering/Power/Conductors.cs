@@ -51,12 +51,8 @@ public static class Conductors
     /// <summary>Smallest copper area, in mm2, that loses no more: A = 2 L I 17.241 (1 + 0.00393 (T - 20)) / (1000 dU),
     /// CON-06; the next standard size holds it. Source: physics; corroborated.</summary>
     /// <exception cref="DivideByZeroException">No drop is allowed.</exception>
-    public static Rational AreaMin(
-        Rational lengthMetres,
-        Rational amperes,
-        Rational dropVoltsMax,
-        Rational celsius
-    ) => 2 * lengthMetres * amperes * AtTemperature(ResistivityAt20, celsius) / (dropVoltsMax * 1000);
+    public static Rational AreaMin(Rational lengthMetres, Rational amperes, Rational dropVoltsMax, Rational celsius) =>
+        2 * lengthMetres * amperes * AtTemperature(ResistivityAt20, celsius) / (dropVoltsMax * 1000);
 
     /// <summary>Ohm per km of a solid copper conductor, from its area alone, at 20 degC. Source: IEC 60028 resistivity;
     /// corroborated.</summary>
@@ -74,9 +70,6 @@ public static class Conductors
 
     /// <summary>Amperes a conductor may carry where it lies: I_Z = I_table f_temperature f_group, CON-08. Source: IEC
     /// 60204-1 annex D; corroborated.</summary>
-    public static Rational AmpacityInService(
-        Rational tableAmperes,
-        Rational temperatureFactor,
-        Rational groupFactor
-    ) => tableAmperes * temperatureFactor * groupFactor;
+    public static Rational AmpacityInService(Rational tableAmperes, Rational temperatureFactor, Rational groupFactor) =>
+        tableAmperes * temperatureFactor * groupFactor;
 }

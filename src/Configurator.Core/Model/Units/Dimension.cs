@@ -7,6 +7,7 @@ public enum Dimension
     Current,
     Voltage,
     Power,
+    Resistance,
     Time,
     Rate,
     Speed,

@@ -49,6 +49,8 @@ public static class UnitTable
         Scaled("V", Dimension.Voltage, 1, Si),
         Scaled("W", Dimension.Power, 1, Si),
         Scaled("kW", Dimension.Power, 1000, Si),
+        Scaled("mohm", Dimension.Resistance, 1, Si),
+        Scaled("ohm", Dimension.Resistance, 1000, Si),
         Scaled("ms", Dimension.Time, 1, Si),
         Scaled("s", Dimension.Time, 1000, Si),
         Scaled("min", Dimension.Time, 60_000, Si),
