@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Model;
 
 namespace Configurator.Planning;
@@ -17,7 +18,7 @@ public static class FormerHomes
         var homes = written.ToBuilder();
         foreach (var instance in machine.Instances.Where(instance => !written.ContainsKey(instance.Key)))
         {
-            if (Former(instance, lost) is { } former)
+            if (Former(instance, lost.Where(key => CanLive(machine, instance, written[key]))) is { } former)
             {
                 lost.Remove(former);
                 homes[instance.Key] = written[former];
@@ -28,7 +29,15 @@ public static class FormerHomes
         return homes.ToImmutable();
     }
 
-    private static InstanceKey? Former(FitInstance instance, HashSet<InstanceKey> lost)
+    private static bool CanLive(Machine machine, FitInstance instance, Home home) =>
+        home.Master is not { } carrier
+            ? instance.Fit.Wiring == Wiring.Direct
+            : instance.Fit.Wiring == Wiring.Port
+                && machine.Carriers.TryGetValue(carrier, out var ports)
+                && ports.ClassOf(home.Port) is { } offered
+                && PlanSpot.Of(machine, instance, carrier, offered).IsPossible;
+
+    private static InstanceKey? Former(FitInstance instance, IEnumerable<InstanceKey> lost)
     {
         var formerly = instance.Option?.Formerly.Select(id => id.Value).ToHashSet(StringComparer.Ordinal) ?? [];
         var same = lost.Where(key => key.Fit == instance.Key.Fit && key.Ordinal == instance.Key.Ordinal)

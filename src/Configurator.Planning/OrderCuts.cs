@@ -65,11 +65,12 @@ internal sealed class OrderCuts
         return value;
     }
 
-    /// <summary>Later stages may not make it worse: what the sum of the bounds allows, or where these are not exact the
-    /// very conditions found.</summary>
-    public void KeepTo(long best, PlanDraft draft)
+    /// <summary>Later stages may not make it worse, as far as the bounds can tell.</summary>
+    public void KeepTo(long best) => _model.Model.Add(Goal <= best);
+
+    /// <summary>Nothing but what this plan has at the extensions may be there: then it cannot get worse.</summary>
+    public void Freeze(PlanDraft draft)
     {
-        _model.Model.Add(Goal <= best);
         foreach (var (extension, conditions) in ConditionsAt(draft))
         {
             for (var condition = 0; condition < _problem.Facts.Count; condition++)

@@ -6,10 +6,19 @@ namespace Configurator.Planning;
 
 /// <summary>One fit that needs a port.</summary>
 /// <param name="Condition">Which of the problem's conditions it is fitted under.</param>
-/// <param name="Current">Taken from L+ in microamperes; of a hub with all that may hang on it.</param>
+/// <param name="Current">Taken from L+ in microamperes, without what hangs on a hub.</param>
+/// <param name="CurrentMax">Of a hub with all that may hang on it.</param>
 /// <param name="Extra">Taken from the extra supply of a class B port, in microamperes.</param>
 /// <param name="Old">Its home so far, where that can be kept.</param>
-internal sealed record PlanItem(int Index, FitInstance Instance, int Condition, long Current, long Extra, Home? Old)
+internal sealed record PlanItem(
+    int Index,
+    FitInstance Instance,
+    int Condition,
+    long Current,
+    long CurrentMax,
+    long Extra,
+    Home? Old
+)
 {
     public InstanceKey Key => Instance.Key;
 
@@ -32,12 +41,14 @@ internal sealed record PlanGroup(
 
 /// <summary>A master or hub as a whole.</summary>
 /// <param name="Spare">Ports that the policy keeps free; none of hubs.</param>
+/// <param name="PortMax">One port, in microamperes.</param>
 /// <param name="CurrentMax">All ports together, in microamperes; null where nothing is stated.</param>
 internal sealed record PlanCarrier(
     int Index,
     MasterName Name,
     int Ports,
     int Spare,
+    long PortMax,
     long? CurrentMax,
     long? ExtraMax,
     int? Extension,

@@ -30,6 +30,11 @@ internal sealed class PlanModel
         AddChoices(mayMove);
         AddColumns();
         AddOldPorts();
+        if (mayMove)
+        {
+            PartThoseWhoMeet();
+        }
+
         AddCarriers();
         if (withCurrent)
         {
@@ -115,6 +120,10 @@ internal sealed class PlanModel
                 if (!mayMove)
                 {
                     Model.Add(_keeps[item.Index] == 1);
+                }
+                else if (!_problem.CanLive(item, _problem.GroupOf(item.Old.Value)!))
+                {
+                    Model.Add(_keeps[item.Index] == 0);
                 }
             }
 
@@ -238,6 +247,24 @@ internal sealed class PlanModel
         }
     }
 
+    /// <summary>What was one too many at a port does not stay there.</summary>
+    private void PartThoseWhoMeet()
+    {
+        foreach (var port in OldPorts)
+        {
+            foreach (var tenant in port.Tenants)
+            {
+                foreach (var other in port.Tenants.Where(other => other.Index < tenant.Index))
+                {
+                    if (_problem.CanMeet(tenant, other) && !_problem.IsPair(tenant, other))
+                    {
+                        Model.AddAtMostOne([_keeps[tenant.Index], _keeps[other.Index]]);
+                    }
+                }
+            }
+        }
+    }
+
     private void AddCarriers()
     {
         foreach (var group in _problem.Groups)
@@ -280,5 +307,6 @@ internal sealed class PlanModel
             .Concat(OldPorts.Where(port => groups.Contains(port.Group)).Select(port => (LinearExpr)port.IsKept!));
 
     private long CableAtHome(PlanItem item) =>
-        _problem.GroupOf(item.Old!.Value) is { } group ? _problem.Cable[item.Index, group.Index] ?? 0 : 0;
+        (_problem.GroupOf(item.Old!.Value) is { } group ? _problem.Cable[item.Index, group.Index] ?? 0 : 0)
+        + (item.Old!.Value.IsPinTwo ? _problem.SplitterCable : 0);
 }

@@ -29,6 +29,16 @@ internal sealed record PlanProblem(
 
     public bool CanPair(PlanItem item, PlanGroup group) => Pairs[item.Index, group.Index];
 
+    /// <summary>Do both live at one port, through a splitter?</summary>
+    public bool IsPair(PlanItem one, PlanItem other) =>
+        one.Old is { } home
+        && other.Old is { } beside
+        && home.IsPinTwo != beside.IsPinTwo
+        && one.Key.Source == other.Key.Source
+        && GroupOf(home) is { } group
+        && CanPair(one, group)
+        && CanPair(other, group);
+
     public bool CanMeet(PlanItem one, PlanItem other) => Facts.Together[one.Condition, other.Condition];
 
     public PlanGroup? GroupOf(Core.Model.Home home) =>

@@ -30,16 +30,17 @@ internal sealed class PlanSolver(PlanProblem problem, PlanMode mode, PlanEffort 
 
         // Which cables enter the box is a matter of how fits are wired, not of their homes.
         _stages.Add(new(PlanStage.BoxCables, problem.BoxCables, problem.BoxCables));
-        MinimiseOrders();
-        Minimise(PlanStage.Cable, _model.CableLength);
-        Minimise(PlanStage.Ports, _model.PortCount);
+        var orders = MinimiseOrders();
+        MinimiseWithin(orders, PlanStage.Cable, _model.CableLength);
+        MinimiseWithin(orders, PlanStage.Ports, _model.PortCount);
         return (_draft, [.. _stages]);
     }
 
     /// <summary>Only the first stage: how many fits find no port.</summary>
     public long? FewestUnplaced() => Minimise(PlanStage.Unplaced, _model.UnplacedCount) ? _stages[^1].Value : null;
 
-    private bool Minimise(PlanStage stage, LinearExpr goal)
+    /// <param name="bound">Known already; none is below it.</param>
+    private bool Minimise(PlanStage stage, LinearExpr goal, long? bound = null)
     {
         _model.Model.Minimize(goal);
         var solver = NewSolver(effort.PerStage);
@@ -51,17 +52,53 @@ internal sealed class PlanSolver(PlanProblem problem, PlanMode mode, PlanEffort 
 
         Keep(solver);
         var value = (long)Math.Round(solver.ObjectiveValue);
-        _stages.Add(new(stage, value, Math.Min(value, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6))));
+        _stages.Add(new(stage, value, Math.Min(value, bound ?? BoundOf(solver))));
         _model.Model.Add(goal <= value);
         return true;
     }
 
-    private void MinimiseOrders()
+    /// <summary>Minimises among all plans that need an extension in no more orders. What only seems to is learnt and
+    /// ruled out; where that takes too long, the extensions stay as they are.</summary>
+    private void MinimiseWithin((OrderCuts Cuts, long Best)? orders, PlanStage stage, LinearExpr goal)
+    {
+        if (orders is not { } known)
+        {
+            Minimise(stage, goal);
+            return;
+        }
+
+        var (bound, left) = (0L, effort.PerStage);
+        while (left > 0)
+        {
+            _model.Model.Minimize(goal);
+            var solver = NewSolver(left);
+            if (solver.Solve(_model.Model) is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+            {
+                break;
+            }
+
+            left -= Math.Max(solver.Response!.DeterministicTime, effort.Round / 100);
+            bound = Math.Max(bound, BoundOf(solver));
+            if (known.Cuts.Learn(solver) <= known.Best)
+            {
+                Keep(solver);
+                var value = (long)Math.Round(solver.ObjectiveValue);
+                _stages.Add(new(stage, value, Math.Min(value, bound)));
+                _model.Model.Add(goal <= value);
+                return;
+            }
+        }
+
+        known.Cuts.Freeze(_draft!);
+        Minimise(stage, goal, bound);
+    }
+
+    private (OrderCuts Cuts, long Best)? MinimiseOrders()
     {
         if (_model.Used.Count == 0)
         {
             _stages.Add(new(PlanStage.OrdersWithExtension, 0, 0));
-            return;
+            return null;
         }
 
         var orders = new OrderCuts(problem, _model);
@@ -77,7 +114,7 @@ internal sealed class PlanSolver(PlanProblem problem, PlanMode mode, PlanEffort 
             }
 
             left -= Math.Max(solver.Response!.DeterministicTime, effort.Round / 100);
-            bound = Math.Max(bound, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
+            bound = Math.Max(bound, BoundOf(solver));
             var value = orders.Learn(solver);
             if (value < best)
             {
@@ -87,8 +124,11 @@ internal sealed class PlanSolver(PlanProblem problem, PlanMode mode, PlanEffort 
         }
 
         _stages.Add(new(PlanStage.OrdersWithExtension, best, Math.Min(best, bound)));
-        orders.KeepTo(best, _draft!);
+        orders.KeepTo(best);
+        return (orders, best);
     }
+
+    private static long BoundOf(CpSolver solver) => (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
 
     private static CpSolver NewSolver(double work) =>
         new()

@@ -45,7 +45,8 @@ internal static class ProblemBuilder
                         i,
                         fit,
                         indexOf[ConditionKey.Of(FitConditions.Of(fit))],
-                        Current(fit),
+                        Small(fit.Device.Current),
+                        CurrentMax(fit),
                         Small(fit.Device.ExtraCurrent),
                         OldHome(fit, homes, groups)
                     )
@@ -90,6 +91,7 @@ internal static class ProblemBuilder
                             carrier.Name,
                             carrier.Ports.Numbers.Count(),
                             carrier.Hub is null ? machine.Control.SparePorts : 0,
+                            PlanSpot.CurrentOf(carrier.Ports).Value,
                             carrier.Ports.CurrentInAll is { } all ? Microamperes.From(all).Value : null,
                             carrier.Ports.ExtraInAll is { } extra ? Microamperes.From(extra).Value : null,
                             extensions.FindIndex(master => master.Name.Value == carrier.Name) is var at and >= 0
@@ -200,8 +202,10 @@ internal static class ProblemBuilder
     }
 
     /// <summary>A hub takes what it draws itself and may hand on; the sum is on the safe side.</summary>
-    private static long Current(FitInstance fit) =>
-        Small(fit.Device.Current) + (FittedMachine.AsCarrier(fit) is null ? 0 : Small(fit.Device.Ports!.CurrentInAll));
+    private static long CurrentMax(FitInstance fit) =>
+        FittedMachine.AsCarrier(fit) is null ? Small(fit.Device.Current)
+        : fit.Device.Ports!.CurrentInAll is { } inAll ? Small(fit.Device.Current) + Small(inAll)
+        : long.MaxValue;
 
     private static long Small(Quantity? current) => current is null ? 0 : Microamperes.From(current).Value;
 

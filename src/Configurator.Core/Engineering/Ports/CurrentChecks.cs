@@ -140,7 +140,8 @@ internal static class CurrentChecks
         device.Current is not { } current
         || Microamperes.From(current) + Microamperes.From(current) <= PortLimit(ports);
 
-    private static Microamperes PortLimit(PortSet ports) =>
+    /// <summary>What one port gives at L+.</summary>
+    public static Microamperes PortLimit(PortSet ports) =>
         ports.CurrentPerPort is { } stated ? Microamperes.From(stated) : PortMin;
 
     private static Microamperes ExtraLimit(PortSet ports) =>

@@ -38,6 +38,9 @@ public sealed record PlanSpot(SpotFault Fault, string? Reason, Micrometres Cable
         return Reach(machine, instance, carrier, offered);
     }
 
+    /// <summary>What one port of these gives at L+.</summary>
+    public static Microamperes CurrentOf(PortSet ports) => CurrentChecks.PortLimit(ports);
+
     /// <summary>Where the ports of a master or hub are.</summary>
     public static Station? StationOf(Machine machine, MasterName carrier) =>
         machine.Control.Find(carrier)?.Station
