@@ -66,7 +66,9 @@ internal static class CycleExamples
 
     private static void Charge(Given given, Answer answer)
     {
-        Rational sum = 0;
+        Rational sum = given.Numbers(Kind.Amperes, "i", "currents") is { } currents && given.Numbers(Kind.Milliseconds, "t", "times") is { } times
+            ? currents.Zip(times, (current, time) => current * time).Aggregate((Rational)0, (total, part) => total + part)
+            : 0;
         for (var step = 1; given.Number(Kind.Amperes, FormattableString.Invariant($"i{step}")) is { } current
             && given.Number(Kind.Milliseconds, FormattableString.Invariant($"t{step}")) is { } time; step++)
         {

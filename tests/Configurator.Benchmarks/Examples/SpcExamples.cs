@@ -43,8 +43,8 @@ internal static class SpcExamples
         Limits(answer, chart.Start + steady, chart.Start - steady);
         Signals(answer, [.. smoothed.Select((value, at) => (value, at + 1)).Where(pair => Math.Abs(pair.value - chart.Start) > steady).Select(pair => pair.Item2)]);
         var exact = values.Select((_, at) => chart.HalfWidth(spread, width, at + 1)).ToList();
-        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start + half))), "ucl_i", "ucl_exact");
-        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start - half))), "lcl_i", "lcl_exact");
+        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start + half))), "ucl_i", "ucl_exact", "ucl");
+        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start - half))), "lcl_i", "lcl_exact", "lcl");
     }
 
     private static void Cusum(Answer answer, CusumChart chart, IReadOnlyList<double> values)
