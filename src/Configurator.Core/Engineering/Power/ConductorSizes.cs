@@ -70,6 +70,12 @@ public static class ConductorSizes
     private static ImmutableArray<ConductorSize> Of(int conductorClass) =>
         conductorClass is 1 or 2 ? ClassOneAndTwo : ClassFive;
 
-    private static ConductorSize Size(int kind, decimal area, decimal plain, decimal tinned, string source, Basis basis) =>
-        new(Rational.Of(area), kind, Rational.Of(plain), Rational.Of(tinned), source, basis);
+    private static ConductorSize Size(
+        int kind,
+        decimal area,
+        decimal plain,
+        decimal tinned,
+        string source,
+        Basis basis
+    ) => new(Rational.Of(area), kind, Rational.Of(plain), Rational.Of(tinned), source, basis);
 }

@@ -29,5 +29,6 @@ public static class ConstantPowerLoad
     /// <summary>The most power, in W, that a line can carry: P = Us^2 / (4 R), at half the source voltage. Source:
     /// physics; corroborated.</summary>
     /// <exception cref="DivideByZeroException">The line has no resistance, so there is no most.</exception>
-    public static Rational WattsMax(Rational sourceVolts, Rational loopOhm) => sourceVolts * sourceVolts / (4 * loopOhm);
+    public static Rational WattsMax(Rational sourceVolts, Rational loopOhm) =>
+        sourceVolts * sourceVolts / (4 * loopOhm);
 }
