@@ -73,6 +73,7 @@ internal static class ConductorExamples
     {
         var point = ConstantPowerLoad.Settle(source, loop, watts);
         answer.Say(point is null, "collapse", "collapses", "impossible");
+        answer.Say(point is null ? "collapse" : "ok", "result", "verdict", "state");
         answer.Say(point is not null, "possible", "feasible", "stable");
         if (loop > 0)
         {

@@ -6,7 +6,7 @@ namespace Configurator.Benchmarks.Examples;
 /// <summary>Cycle octets, the age of inputs, and parameters that travel beside the process data.</summary>
 internal static class CycleExamples
 {
-    private static readonly string[] CycleNames = ["cycle", "min_cycle", "min_cycle_time", "t_cyc", "tcyc", "cycle_time", "t", "input", "mincycletime"];
+    private static readonly string[] CycleNames = ["cycle", "min_cycle", "min_cycle_time", "t_cyc", "tcyc", "cycle_time", "t", "input", "mincycletime", "time", ""];
 
     public static void Run(Given given, Answer answer)
     {

@@ -14,7 +14,7 @@ internal static class IngressExamples
             answer.Say(all.ConvertAll(object (one) => one == Core.Engineering.Hygiene.Shown.Yes), "ok", "pass");
         }
 
-        var marked = given.Text("marking", "marked", "have", "ip", "code", "device");
+        var marked = given.Text("marking", "codes", "markings", "marked", "have", "ip", "code", "device");
         var asked = given.Text("requirement", "required", "need", "needs", "asked", "area");
         if (marked is not null && asked is not null && Shown(marked, asked) is { } shown)
         {

@@ -11,6 +11,7 @@ internal static class SpcExamples
     {
         if (Values(given) is not { Count: > 0 } values)
         {
+            OfSummaries(given, answer);
             return;
         }
 
@@ -27,6 +28,24 @@ internal static class SpcExamples
         else
         {
             Individuals(answer, ControlCharts.Individuals(values));
+        }
+    }
+
+    /// <summary>Limits need no values where what they follow from is given.</summary>
+    private static void OfSummaries(Given given, Answer answer)
+    {
+        var centre = given.Number(Kind.Plain, "mean", "xbar", "x_bar", "mu0", "mu", "target", "ewma0");
+        if (given.Number(Kind.Plain, "mr_bar", "mrbar") is { } range)
+        {
+            var chart = new IndividualsChart(centre?.ToDouble() ?? 0, [range.ToDouble()], []);
+            answer.Add(Kind.Plain, chart.Sigma, "sigma", "s", "sigma_hat");
+            answer.Add(Kind.Plain, chart.RangeUpper, "mr_ucl", "ucl_mr");
+            Limits(answer, chart.Upper, chart.Lower);
+        }
+        else if (centre is { } start && given.Number(Kind.Plain, "lambda", "weight") is { } weight && given.Number(Kind.Plain, "sigma", "s") is { } sigma)
+        {
+            var half = new EwmaChart(weight.ToDouble(), start.ToDouble()).HalfWidth(sigma.ToDouble(), given.Number(Kind.Plain, "l", "width")?.ToDouble() ?? 3, given.Whole("i", "sample", "n"));
+            Limits(answer, start.ToDouble() + half, start.ToDouble() - half);
         }
     }
 
