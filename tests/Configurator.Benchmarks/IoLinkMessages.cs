@@ -52,7 +52,7 @@ internal static class IoLinkMessages
             ? cycle.ToDouble().ToString("0.0", CultureInfo.InvariantCulture) + " ms"
         : name == "RevisionID" ? FormattableString.Invariant($"{octet >> 4}.{octet & 15}")
         : name is "ProcessDataIn" or "ProcessDataOut" && ProcessDataLength.Decode(octet) is { } length
-            ? FormattableString.Invariant($"{length.Octets} octets")
+            ? FormattableString.Invariant($"{length.Octets} {(length.Octets == 1 ? "octet" : "octets")}")
         : $"0x{octet:X2}";
 
     private static string ChannelName(int channel) =>

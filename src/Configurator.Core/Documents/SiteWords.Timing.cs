@@ -15,8 +15,8 @@ public sealed partial record SiteWords
 
     public string AnswersLead =>
         Say(
-            "Milliseconds of each part, at worst. An event just missed waits for one task cycle, and the next one works on it.",
-            "Milisegundos de cada parte, en el peor caso. Un suceso que acaba de perderse espera un ciclo de la tarea, y el siguiente lo procesa."
+            "Milliseconds of each part, at worst, as the definitions of device and control state them; port: a cycle and a message. An event just missed waits for one task cycle, and the next one works on it.",
+            "Milisegundos de cada parte, en el peor caso, según indican las definiciones de dispositivo y control; puerto: un ciclo y un mensaje. Un suceso que acaba de perderse espera un ciclo de la tarea, y el siguiente lo procesa."
         );
 
     public string Positions => Say("Positions by a signal", "Posiciones por una señal");
@@ -31,8 +31,8 @@ public sealed partial record SiteWords
 
     public string TimingWorstLead =>
         Say(
-            "The worst over all configurations that can be ordered, closest to its limit first.",
-            "Lo peor de todas las configuraciones que se pueden pedir, primero lo más cercano a su límite."
+            "The worst over all configurations that can be ordered, in each check the closest to its limit first; of cycles the tightest alone.",
+            "Lo peor de todas las configuraciones que se pueden pedir, en cada comprobación primero lo más cercano a su límite; de los ciclos, solo el más justo."
         );
 
     public string NoNeeds =>
@@ -47,6 +47,12 @@ public sealed partial record SiteWords
     public string Deviation => Say("Standard deviation", "Desviación típica");
 
     public string Messages => Say("Messages of IO-Link devices", "Mensajes de los dispositivos IO-Link");
+
+    public string MessagesLead =>
+        Say(
+            "Longest message: a parameter is read and every gap is at its largest (IO-Link Interface and System Specification v1.1.x, IEC 61131-9, A.3.6). What the controller holds of a device is as old as one message at least, and a cycle more at most (IOL-07).",
+            "Mensaje más largo: se lee un parámetro y cada pausa es la mayor (IO-Link Interface and System Specification v1.1.x, IEC 61131-9, A.3.6). Lo que el control tiene de un dispositivo es tan viejo como un mensaje al menos, y un ciclo más como máximo (IOL-07)."
+        );
 
     public string MessageType => Say("Message", "Mensaje");
 

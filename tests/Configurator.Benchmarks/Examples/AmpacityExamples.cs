@@ -18,6 +18,11 @@ internal static class AmpacityExamples
             ?? (cables is { } count && installation is { } lying ? Ampacity.GroupFactor(count, lying) : 1);
         answer.Add(Kind.Plain, byHeat, "f_temp", "f_t", "temperature_factor", "factor_temp");
         answer.Add(Kind.Plain, byGroup, "f_group", "f_g", "group_factor", "factor_group", "factor");
+        if (table is null && given.Number(Kind.Amperes, "iz", "i_z") is { } stated)
+        {
+            Coordination(given, answer, stated);
+        }
+
         if (table is not { } amperes || byHeat is not { } heat)
         {
             return;

@@ -33,26 +33,44 @@ internal sealed class Answer
     /// <summary>A text, a truth, or a list of such.</summary>
     public void Say(object value, params ReadOnlySpan<string> names) => _others.Add(([.. names], value));
 
-    /// <summary>By name; else by its unit, where only one result has such a unit.</summary>
-    /// <returns>A double, a list of doubles, a text, a truth; null where nothing fits.</returns>
-    public object? Find(string key)
+    /// <summary>By name, likeliest first; then by place in a list, as in <c>z_20</c>; then by its unit, where only one result has such
+    /// a unit.</summary>
+    /// <returns>Doubles, lists of doubles, texts, truths.</returns>
+    public IEnumerable<object> FindAll(string key)
     {
         var lower = key.ToLowerInvariant();
-        if (_others.Find(other => Names(other.Names, lower)) is { Value: { } said })
+        return
+        [
+            .. _others.Where(other => Names(other.Names, lower)).Select(other => other.Value),
+            .. _numbers.Select(number => ByName(number, lower)).OfType<object>(),
+            .. InList(lower) is { } item ? [item] : Array.Empty<object>(),
+            .. ByUnit(lower) is { } other ? [other] : Array.Empty<object>(),
+        ];
+    }
+
+    private static object? ByName((ImmutableArray<string> Names, Kind Kind, ImmutableArray<Rational> Values, bool IsList) number, string key)
+    {
+        var (stem, unit) = Units.Split(key, number.Kind);
+        return Names(number.Names, key) || (unit is not null && Names(number.Names, stem)) ? Read(number, unit) : null;
+    }
+
+    /// <summary>Numbered from 1; <c>last</c>, <c>max</c> and <c>min</c> as well.</summary>
+    private object? InList(string key)
+    {
+        var at = key.LastIndexOf('_');
+        if (at <= 0 || _numbers.Where(number => number.IsList).Select(number => ByName(number, key[..at])).FirstOrDefault(found => found is not null) is not IReadOnlyList<object> { Count: > 0 } list)
         {
-            return said;
+            return null;
         }
 
-        foreach (var number in _numbers)
+        return key[(at + 1)..] switch
         {
-            var (stem, unit) = Units.Split(lower, number.Kind);
-            if (Names(number.Names, lower) || (unit is not null && Names(number.Names, stem)))
-            {
-                return Read(number, unit);
-            }
-        }
-
-        return ByUnit(lower);
+            "last" or "end" => list[^1],
+            "max" => list.Max(),
+            "min" => list.Min(),
+            var text when int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var place) && place >= 1 && place <= list.Count => list[place - 1],
+            _ => null,
+        };
     }
 
     private object? ByUnit(string key)

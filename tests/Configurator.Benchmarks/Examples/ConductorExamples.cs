@@ -6,6 +6,9 @@ namespace Configurator.Benchmarks.Examples;
 /// <summary>One load at the end of a two-wire line.</summary>
 internal static class ConductorExamples
 {
+    /// <summary>Out and back, of an IO-Link cable.</summary>
+    private const int LoopOhmMax = 6;
+
     public static void Run(Given given, Answer answer)
     {
         Resistance(given, answer);
@@ -15,13 +18,13 @@ internal static class ConductorExamples
         }
 
         answer.Add(Kind.Ohm, loop, "loop", "r_loop", "loop_resistance");
-        answer.Say(loop <= 6, "loop_ok");
+        answer.Say(loop <= LoopOhmMax, "loop_ok");
         var source = given.Number(Kind.Volts, Copper.SourceVolts);
         ShortCircuit(given, answer, source, loop);
         if (given.Number(Kind.Amperes, Copper.LoadAmperes) is { } current)
         {
             answer.Add(Kind.Watts, loop * current * current, "p_loss", "loss");
-            End(given, answer, source, loop * current);
+            End(given, answer, source, loop, loop * current);
         }
         else if (source is { } volts && given.Number(Kind.Watts, "p", "power", "load", "p_load") is { } watts)
         {
@@ -48,7 +51,8 @@ internal static class ConductorExamples
         }
     }
 
-    private static void End(Given given, Answer answer, Rational? source, Rational drop)
+    /// <summary>At an IO-Link device, the cable itself has a limit too.</summary>
+    private static void End(Given given, Answer answer, Rational? source, Rational loop, Rational drop)
     {
         answer.Add(Kind.Volts, drop, "drop", "du", "delta_u", "u_drop", "voltage_drop", "v_drop", "loss");
         if (source is not { } volts)
@@ -60,7 +64,8 @@ internal static class ConductorExamples
         answer.Add(Kind.Percent, drop * 100 / volts, "percent", "drop_percent", "drop", "du", "pct");
         answer.Add(Kind.Volts, end, "u_end", "u_device", "u_load", "u", "u_far", "end", "u2", "v_end", "u_l", "v_load");
         var least = given.Number(Kind.Volts, "u_min", "min", "limit", "u_device_min", "u_required");
-        answer.Say(end >= (least ?? 18), "ok", "enough", "u_ok");
+        answer.Say(end >= (least ?? 18) && (given.Element("u_master") is null || loop <= LoopOhmMax), "ok", "enough");
+        answer.Say(end >= (least ?? 18), "u_ok");
         answer.Add(Kind.Volts, end - (least ?? 18), "margin");
     }
 
@@ -68,6 +73,7 @@ internal static class ConductorExamples
     {
         var point = ConstantPowerLoad.Settle(source, loop, watts);
         answer.Say(point is null, "collapse", "collapses", "impossible");
+        answer.Say(point is null ? "collapse" : "ok", "result", "verdict", "state");
         answer.Say(point is not null, "possible", "feasible", "stable");
         if (loop > 0)
         {
@@ -78,7 +84,7 @@ internal static class ConductorExamples
         {
             answer.Add(Kind.Amperes, settled.Amperes, "i", "current", "i_load");
             answer.Add(Kind.Watts, loop * settled.Amperes * settled.Amperes, "p_loss", "loss");
-            End(given, answer, source, source - settled.Volts);
+            End(given, answer, source, loop, source - settled.Volts);
         }
         else
         {

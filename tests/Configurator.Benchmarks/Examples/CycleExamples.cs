@@ -6,7 +6,7 @@ namespace Configurator.Benchmarks.Examples;
 /// <summary>Cycle octets, the age of inputs, and parameters that travel beside the process data.</summary>
 internal static class CycleExamples
 {
-    private static readonly string[] CycleNames = ["cycle", "min_cycle", "min_cycle_time", "t_cyc", "tcyc", "cycle_time", "t", "input", "mincycletime"];
+    private static readonly string[] CycleNames = ["cycle", "min_cycle", "min_cycle_time", "t_cyc", "tcyc", "cycle_time", "t", "input", "mincycletime", "time", ""];
 
     public static void Run(Given given, Answer answer)
     {
@@ -66,7 +66,9 @@ internal static class CycleExamples
 
     private static void Charge(Given given, Answer answer)
     {
-        Rational sum = 0;
+        Rational sum = given.Numbers(Kind.Amperes, "i", "currents") is { } currents && given.Numbers(Kind.Milliseconds, "t", "times") is { } times
+            ? currents.Zip(times, (current, time) => current * time).Aggregate((Rational)0, (total, part) => total + part)
+            : 0;
         for (var step = 1; given.Number(Kind.Amperes, FormattableString.Invariant($"i{step}")) is { } current
             && given.Number(Kind.Milliseconds, FormattableString.Invariant($"t{step}")) is { } time; step++)
         {

@@ -8,12 +8,12 @@ internal static class CylinderExamples
 {
     public static void Run(Given given, Answer answer)
     {
-        if (given.Number(Kind.Metres, "bore", "d", "d_bore", "piston", "bore_d") is not { } bore)
+        if (given.Number(Kind.Metres, "bore", "D", "d_bore", "piston", "bore_d", "D_piston") is not { } bore)
         {
             return;
         }
 
-        var rod = given.Number(Kind.Metres, "rod", "d_rod", "rod_d");
+        var rod = given.Number(Kind.Metres, "rod", "d_rod", "rod_d") ?? SmallDiameter(given);
         var stroke = given.Number(Kind.Metres, "stroke", "s") ?? 0;
         var cylinder = new Cylinder(bore, rod ?? 0, stroke);
         var ratio = Ratio(given);
@@ -28,6 +28,12 @@ internal static class CylinderExamples
         answer.Add(Kind.LitresPerSecond, intake, "intake", "intake_cfm", "volume_flow", "swept");
         answer.Add(Kind.LitresPerSecond, intake * ratio, "scfm", "q", "free_air", "flow", "air", "l_min", "use", "consumption", "nl_min", "dm3_min", "q_anr");
     }
+
+    /// <summary>Beside a large D, the small d is the rod.</summary>
+    private static Rational? SmallDiameter(Given given) =>
+        given.Inputs.Keys.Any(key => key == "D" || key.StartsWith("D_", StringComparison.Ordinal)) && given.Inputs.Keys.Any(key => key == "d" || key.StartsWith("d_", StringComparison.Ordinal))
+            ? given.Number(Kind.Metres, "d")
+            : null;
 
     private static bool IsDouble(Given given, Rational? rod) =>
         given.Flag("double_acting", "double") ?? (given.Text("acting", "type")?.Contains("double", StringComparison.OrdinalIgnoreCase) ?? (rod is not null));

@@ -23,6 +23,7 @@ internal static class EnclosureExamples
         var k = given.Number(Kind.Plain, "k", "k_w_m2k") ?? KOf(given.Text("material", "wall"));
         var watts = given.Number(Kind.Watts, "p", "power", "loss", "losses", "p_loss", "heat", "q");
         var rise = Rise(given);
+        EveryMounting(given, answer);
         answer.Add(Kind.SquareMetres, area, "area", "a", "a_eff", "effective_area");
         answer.Add(Kind.Plain, k, "k");
         Losses(given, answer);
@@ -70,7 +71,7 @@ internal static class EnclosureExamples
     private static void Losses(Given given, Answer answer)
     {
         if (given.Number(Kind.Plain, "eta", "efficiency") is { } eta && eta > 0
-            && given.Number(Kind.Watts, "p_out", "output", "p") is { } output)
+            && given.Number(Kind.Watts, "p_out", "pout", "output", "p") is { } output)
         {
             answer.Add(Kind.Watts, Heat.SupplyLossWatts(output, eta), "p_loss", "loss", "p_v");
         }
@@ -81,12 +82,34 @@ internal static class EnclosureExamples
         ?? (given.Number(Kind.Celsius, "t_in", "t_inside", "ti", "t_i", "t_max") - given.Number(Kind.Celsius, "t_ambient", "ambient", "ta", "t_a", "t_out", "t_amb"));
 
     private static Rational? Area(Given given) =>
+        Size(given) is { } size && MountingOf(given.Text("mounting", "installation", "place")) is { } mounting
+            ? size.EffectiveArea(mounting)
+            : null;
+
+    private static EnclosureSize? Size(Given given) =>
         given.Number(Kind.Metres, "h", "height") is { } height
         && given.Number(Kind.Metres, "w", "width") is { } width
         && given.Number(Kind.Metres, "d", "depth") is { } depth
-        && MountingOf(given.Text("mounting", "installation", "place")) is { } mounting
-            ? new EnclosureSize(height, width, depth).EffectiveArea(mounting)
+            ? new(height, width, depth)
             : null;
+
+    /// <summary>Each mounting in the words of the published table, and all in its order.</summary>
+    private static void EveryMounting(Given given, Answer answer)
+    {
+        if (Size(given) is not { } size || given.Table("enclosure_area_formulas.csv") is not { } table)
+        {
+            return;
+        }
+
+        var areas = table.Rows.Select(row => table.Cell(row, "mounting"))
+            .Select(words => (words, Area: MountingOf(words) is { } mounting ? size.EffectiveArea(mounting) : 0))
+            .ToList();
+        answer.Add(Kind.SquareMetres, areas.Select(one => one.Area), "areas", "area");
+        foreach (var (words, area) in areas)
+        {
+            answer.Add(Kind.SquareMetres, area, words);
+        }
+    }
 
     private static Mounting? MountingOf(string? text)
     {

@@ -32,27 +32,27 @@ internal static class Evaluation
     public static object? Find(string topic, Given given, string key, JsonElement expected)
     {
         var ordered = All.OrderBy(one => one.Topics.Split(' ').Contains(topic.ToLowerInvariant()) ? 0 : 1).ToList();
-        return ordered.Select(one => Try(one.Run, given, key)).FirstOrDefault(got => Suits(got, expected))
+        return ordered.SelectMany(one => Try(one.Run, given, key)).FirstOrDefault(got => Suits(got, expected))
             ?? (expected.ValueKind == JsonValueKind.Array ? EachOf(topic, given, key, expected) : null)
-            ?? ordered.Select(one => Try(one.Run, given, key)).FirstOrDefault(got => got is not null)
+            ?? ordered.SelectMany(one => Try(one.Run, given, key)).FirstOrDefault()
             ?? ReferenceRows.Find(given, key);
     }
 
-    private static bool Suits(object? got, JsonElement expected) =>
-        got is not null
-        && expected.ValueKind switch
+    private static bool Suits(object got, JsonElement expected) =>
+        expected.ValueKind switch
         {
-            JsonValueKind.Array => got is IReadOnlyList<object>,
+            JsonValueKind.Array => got is IReadOnlyList<object> list && list.Count == expected.GetArrayLength(),
             JsonValueKind.Number => got is double,
             JsonValueKind.Null => got is Missing,
+            JsonValueKind.True or JsonValueKind.False => got is bool or string,
             _ => got is not Missing and not IReadOnlyList<object>,
         };
 
-    private static object? Try(Action<Given, Answer> run, Given given, string key)
+    private static IEnumerable<object> Try(Action<Given, Answer> run, Given given, string key)
     {
         var answer = new Answer();
         run(given, answer);
-        return answer.Find(key);
+        return answer.FindAll(key);
     }
 
     private static object? EachOf(string topic, Given given, string key, JsonElement expected)

@@ -12,6 +12,7 @@ internal static class FlowExamples
     {
         var conductance = given.Number(Kind.Plain, "c", "conductance") ?? OfHole(given);
         answer.Add(Kind.Plain, conductance, "c", "conductance");
+        answer.Add(Kind.SquareMillimetres, conductance / Rational.Of((decimal)Flow.ConductanceOf(1)), "s", "area", "a", "s_eff");
         if (conductance is { } c && given.Number(Kind.Bar, "p1", "upstream", "p_1") is { } upstream)
         {
             Through(given, answer, c.ToDouble(), upstream.ToDouble());

@@ -25,7 +25,12 @@ internal sealed record Given(ImmutableSortedDictionary<string, JsonElement> Inpu
 
     public string? Text(params string[] names) =>
         names.Select(Element).FirstOrDefault(value => value is not null) is { } element
-            ? element.ValueKind == JsonValueKind.String ? element.GetString() : element.GetRawText()
+            ? element.ValueKind switch
+            {
+                JsonValueKind.String => element.GetString(),
+                JsonValueKind.Array => string.Join('/', element.EnumerateArray().Select(item => item.ToString())),
+                _ => element.GetRawText(),
+            }
             : null;
 
     public bool? Flag(params string[] names) =>

@@ -7,7 +7,14 @@ internal static class IngressExamples
 {
     public static void Run(Given given, Answer answer)
     {
-        var marked = given.Text("marking", "marked", "have", "ip", "code", "device");
+        if ((given.Element("pairs") ?? given.Element("cases") ?? given.Element("checks")) is { ValueKind: System.Text.Json.JsonValueKind.Array } pairs)
+        {
+            var all = pairs.EnumerateArray().Select(pair => Shown(pair[0].GetString()!, pair[1].GetString()!)).OfType<Shown>().ToList();
+            answer.Say(all.ConvertAll(object (one) => Word(one)), "result", "results", "satisfied", "verdicts");
+            answer.Say(all.ConvertAll(object (one) => one == Core.Engineering.Hygiene.Shown.Yes), "ok", "pass");
+        }
+
+        var marked = given.Text("marking", "codes", "markings", "marked", "have", "ip", "code", "device");
         var asked = given.Text("requirement", "required", "need", "needs", "asked", "area");
         if (marked is not null && asked is not null && Shown(marked, asked) is { } shown)
         {

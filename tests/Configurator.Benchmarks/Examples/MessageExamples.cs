@@ -18,6 +18,11 @@ internal static class MessageExamples
             }
         }
 
+        if (given.Octets("message", "frame", "telegram") is { Length: > 1 } whole)
+        {
+            answer.Say(IsSound(whole, 1) || IsSound(whole, whole.Length - 1), "checksums_valid", "checksum_ok", "valid", "ok");
+        }
+
         if (given.Octets("octets_before_check_octet", "octets", "message", "before", "data", "frame") is { Length: > 0 } octets)
         {
             var check = IoLinkMessages.CheckOctet(octets, given.Octets("flags", "check_octet_flags", "flag") is [var flags] ? flags : (byte)0);

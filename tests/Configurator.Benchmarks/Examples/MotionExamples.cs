@@ -34,7 +34,7 @@ internal static class MotionExamples
     }
 
     private static Rational? ByPitch(Given given) =>
-        given.Number(Kind.Metres, "pitch") is { } pitch && given.Number(Kind.PerMinute, "rate", "n", "cycles", "rate_1_min", "cycles_min", "") is { } rate
+        given.Number(Kind.Metres, "pitch") is { } pitch && given.Number(Kind.PerMinute, "rate", "n", "cycles", "rate_1_min", "rate_min", "cycles_min", "cycles_per_min", "packs_min", "") is { } rate
             ? Motion.SpeedOf(pitch, rate)
             : null;
 

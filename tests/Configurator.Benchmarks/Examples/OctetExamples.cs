@@ -7,7 +7,7 @@ internal static class OctetExamples
 {
     public static void Run(Given given, Answer answer)
     {
-        if (given.Octets("octet", "code", "byte", "value", "octet_hex") is not [var octet])
+        if (given.Octets("octet", "code", "byte", "value", "octet_hex", "octets", "hex") is not [var octet])
         {
             return;
         }
@@ -39,7 +39,7 @@ internal static class OctetExamples
     private static void Cycle(Answer answer, byte octet)
     {
         var cycle = CycleTime.Decode(octet);
-        answer.Add(Kind.Milliseconds, cycle, "cycle", "min_cycle", "min_cycle_time", "t", "mincycletime");
+        answer.Add(Kind.Milliseconds, cycle, "cycle", "min_cycle", "min_cycle_time", "t", "mincycletime", "cycle_time", "time", "");
         answer.Add(Kind.Plain, octet >> 6, "base", "time_base", "time_base_code");
         answer.Add(Kind.Plain, octet & 63, "multiplier", "k");
         answer.Say(cycle is null ? "invalid" : octet == 0 ? "no value" : "valid", "status", "valid");
@@ -62,7 +62,7 @@ internal static class OctetExamples
     private static void ProcessData(Answer answer, byte octet)
     {
         var length = ProcessDataLength.Decode(octet);
-        answer.Add(Kind.Plain, length?.Octets, "octets", "pd_octets", "length_octets", "pd_in", "pd_out", "length");
+        answer.Add(Kind.Plain, length?.Octets, "octets", "pd_octets", "length_octets", "pd_in", "pd_out", "length", "bytes", "n_octets");
         answer.Add(Kind.Plain, length?.Bits, "bits", "length_bits", "pd_bits");
         answer.Say((octet & 0x40) != 0, "sio", "sio_supported");
         answer.Say((octet & 0x80) != 0, "byte", "byte_flag");

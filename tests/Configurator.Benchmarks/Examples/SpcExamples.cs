@@ -11,6 +11,7 @@ internal static class SpcExamples
     {
         if (Values(given) is not { Count: > 0 } values)
         {
+            OfSummaries(given, answer);
             return;
         }
 
@@ -30,6 +31,24 @@ internal static class SpcExamples
         }
     }
 
+    /// <summary>Limits need no values where what they follow from is given.</summary>
+    private static void OfSummaries(Given given, Answer answer)
+    {
+        var centre = given.Number(Kind.Plain, "mean", "xbar", "x_bar", "mu0", "mu", "target", "ewma0");
+        if (given.Number(Kind.Plain, "mr_bar", "mrbar") is { } range)
+        {
+            var chart = new IndividualsChart(centre?.ToDouble() ?? 0, [range.ToDouble()], []);
+            answer.Add(Kind.Plain, chart.Sigma, "sigma", "s", "sigma_hat");
+            answer.Add(Kind.Plain, chart.RangeUpper, "mr_ucl", "ucl_mr");
+            Limits(answer, chart.Upper, chart.Lower);
+        }
+        else if (centre is { } start && given.Number(Kind.Plain, "lambda", "weight") is { } weight && given.Number(Kind.Plain, "sigma", "s") is { } sigma)
+        {
+            var half = new EwmaChart(weight.ToDouble(), start.ToDouble()).HalfWidth(sigma.ToDouble(), given.Number(Kind.Plain, "l", "width")?.ToDouble() ?? 3, given.Whole("i", "sample", "n"));
+            Limits(answer, start.ToDouble() + half, start.ToDouble() - half);
+        }
+    }
+
     private static void Ewma(Answer answer, EwmaChart chart, IReadOnlyList<double> values, double? sigma, double width)
     {
         var smoothed = chart.Smooth(values);
@@ -43,8 +62,8 @@ internal static class SpcExamples
         Limits(answer, chart.Start + steady, chart.Start - steady);
         Signals(answer, [.. smoothed.Select((value, at) => (value, at + 1)).Where(pair => Math.Abs(pair.value - chart.Start) > steady).Select(pair => pair.Item2)]);
         var exact = values.Select((_, at) => chart.HalfWidth(spread, width, at + 1)).ToList();
-        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start + half))), "ucl_i", "ucl_exact");
-        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start - half))), "lcl_i", "lcl_exact");
+        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start + half))), "ucl_i", "ucl_exact", "ucl");
+        answer.Add(Kind.Plain, exact.Select(half => Rational.Of((decimal)(chart.Start - half))), "lcl_i", "lcl_exact", "lcl");
     }
 
     private static void Cusum(Answer answer, CusumChart chart, IReadOnlyList<double> values)

@@ -17,7 +17,12 @@ internal static class LimitBars
 
     /// <param name="name">What a finding is about, in the words of the page.</param>
     /// <returns>Null where no finding has a limit.</returns>
-    public static Drawing? Of(string id, string title, IEnumerable<Finding> findings, Func<Finding, string> name)
+    public static Drawing? Of(
+        string id,
+        SiteWords words,
+        IEnumerable<Finding> findings,
+        Func<Finding, string> name
+    )
     {
         ImmutableArray<(Finding Finding, Rational Share)> bars =
         [
@@ -31,12 +36,12 @@ internal static class LimitBars
             ? null
             : new(
                 id,
-                title,
-                string.Join("; ", bars.Select(bar => $"{name(bar.Finding)}: {Text(bar.Finding)}")),
+                words.ShareUsed,
+                string.Join("; ", bars.Select(bar => $"{name(bar.Finding)}: {Text(words, bar.Finding)}")),
                 Width,
                 (RowHeight * bars.Length) + 12,
                 [
-                    .. bars.SelectMany((bar, row) => Bar(name(bar.Finding), bar.Finding, bar.Share, row)),
+                    .. bars.SelectMany((bar, row) => Bar(words, name(bar.Finding), bar.Finding, bar.Share, row)),
                     new Stroke(LabelWidth + BarWidth, 2, LabelWidth + BarWidth, (RowHeight * bars.Length) + 8, "drop"),
                 ]
             );
@@ -54,7 +59,7 @@ internal static class LimitBars
             : 0;
     }
 
-    private static IEnumerable<Shape> Bar(string name, Finding finding, Rational share, int row)
+    private static IEnumerable<Shape> Bar(SiteWords words, string name, Finding finding, Rational share, int row)
     {
         var top = 6 + (RowHeight * row);
         var length = (int)Math.Clamp(Math.Round(share.ToDouble() * BarWidth), 0, BarMax);
@@ -65,9 +70,9 @@ internal static class LimitBars
             yield return new Box(LabelWidth, top, length, BarHeight, "plugged");
         }
 
-        yield return new Label(LabelWidth + BarMax + 12, top + 11, Text(finding), "start", "place");
+        yield return new Label(LabelWidth + BarMax + 12, top + 11, Text(words, finding), "start", "place");
     }
 
-    private static string Text(Finding finding) =>
-        $"{finding.Value} / {finding.Limit} ({(finding.Verdict == Verdict.Fail ? "" : "+")}{finding.Margin})";
+    private static string Text(SiteWords words, Finding finding) =>
+        $"{finding.Value} / {finding.Limit}, {words.Margin.ToLowerInvariant()} {finding.Margin}";
 }

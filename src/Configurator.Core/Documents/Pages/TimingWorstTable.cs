@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
 using Configurator.Core.Engineering.AllOrders;
@@ -7,9 +8,18 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Pages;
 
-/// <summary>What comes closest to its limit in time over all configurations of a machine, closest first.</summary>
+/// <summary>What comes closest to its limit in time over all configurations of a machine: every need and every master,
+/// closest first in each check, and the one tightest cycle.</summary>
 internal static class TimingWorstTable
 {
+    private static readonly ImmutableArray<FindingRule> Order =
+    [
+        TimingRules.Answer,
+        TimingRules.Position,
+        TimingRules.Image,
+        TimingRules.Cycle,
+    ];
+
     public static IEnumerable<Block> Of(DocumentContext context, Links links, Machine machine)
     {
         if (!context.Engineered.AllOrders.TryGetValue(machine.Id.Value, out var report))
@@ -19,10 +29,11 @@ internal static class TimingWorstTable
 
         var words = context.Words;
         var worst = report
-            .Findings.Where(one => TimingRules.All.Contains(one.Finding.Rule) && one.Finding.Margin is not null)
+            .Findings.Where(one => Order.Contains(one.Finding.Rule) && one.Finding.Margin is not null)
             .GroupBy(one => (one.Finding.Rule, Fit(one.Finding)))
             .Select(group => group.MinBy(one => Left(one.Finding))!)
-            .OrderBy(one => Left(one.Finding))
+            .OrderBy(one => Order.IndexOf(one.Finding.Rule))
+            .ThenBy(one => Left(one.Finding))
             .ThenBy(one => one.Finding.Id, StringComparer.Ordinal)
             .ToList();
         return worst.Count == 0
@@ -59,9 +70,11 @@ internal static class TimingWorstTable
             worst.Finding.Verdict == Verdict.Fail ? "fail" : ""
         );
 
-    /// <summary>Instances of one fit have the same way; each is the same as its first.</summary>
+    /// <summary>Instances of one fit have the same way; of cycles only the tightest is of interest.</summary>
     private static string Fit(Finding finding) =>
-        InstanceKey.Parse(finding.About) is { } key ? $"{key.Source}/{key.Fit}" : finding.About;
+        finding.Rule == TimingRules.Cycle ? ""
+        : InstanceKey.Parse(finding.About) is { } key ? $"{key.Source}/{key.Fit}"
+        : finding.About;
 
     /// <summary>What is left of the limit, as a share of it.</summary>
     private static Rational Left(Finding finding) =>

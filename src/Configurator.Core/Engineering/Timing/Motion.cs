@@ -8,7 +8,8 @@ public static class Motion
 {
     /// <summary>Speed in m/s of a machine that moves one pitch a cycle: v = pitch rate / 60, PKG-05; the mean over the
     /// cycle. Source: physics; corroborated.</summary>
-    public static Rational SpeedOf(Rational pitchMetres, Rational cyclesPerMinute) => pitchMetres * cyclesPerMinute / 60;
+    public static Rational SpeedOf(Rational pitchMetres, Rational cyclesPerMinute) =>
+        pitchMetres * cyclesPerMinute / 60;
 
     /// <summary>How far, in mm, something moves while a signal is so late: e = v dt, PKG-01. A constant delay can be
     /// compensated, a jitter cannot. Source: physics; corroborated.</summary>

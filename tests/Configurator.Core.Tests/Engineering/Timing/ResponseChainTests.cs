@@ -4,6 +4,7 @@ using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
 using Configurator.Core.Tests.Support;
 using CsCheck;
+using Check = Configurator.Core.Tests.Support.Check;
 
 namespace Configurator.Core.Tests.Engineering.Timing;
 

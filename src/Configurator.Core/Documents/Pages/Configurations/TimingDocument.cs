@@ -18,7 +18,7 @@ internal static class TimingDocument
         yield return new("limits", words.ShareUsed, [.. Bars(context)]);
         yield return new("answers", words.Answers, [new Paragraph(words.AnswersLead), Answers(context)]);
         yield return new("positions", words.Positions, [new Paragraph(words.PositionsLead), Positions(context)]);
-        yield return new("messages", words.Messages, [MessageTable.Of(context)]);
+        yield return new("messages", words.Messages, [new Paragraph(words.MessagesLead), MessageTable.Of(context)]);
         yield return new("process-data", words.ProcessImage, [Images(context)]);
     }
 
@@ -29,7 +29,7 @@ internal static class TimingDocument
             || finding.Rule == TimingRules.Position
             || finding.Rule == TimingRules.Image
         );
-        yield return (Block?)LimitBars.Of("limit-bars", context.Words.ShareUsed, findings, About)
+        yield return (Block?)LimitBars.Of("limit-bars", context.Words, findings, About)
             ?? new Paragraph(context.Words.NoNeeds);
 
         string About(Finding finding) =>
