@@ -60,7 +60,14 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
         && stations.Find(at, report) is { } station
         && f.One<int>("entries") is { } entries
         && f.One<int>("direct-inputs") is { } inputs
-            ? new(station, entries.Value, inputs.Value)
+            ? new(station, entries.Value, inputs.Value) { Safety = Safety(f) }
+            : null;
+
+    private static SafetyOffer? Safety(Fields f) =>
+        f.Value<Fields>("safety") is { } offer
+        && offer.One<int>("inputs") is { } inputs
+        && offer.One<int>("outputs") is { } outputs
+            ? new(inputs.Value, outputs.Value, offer.Value("test-pulses", otherwise: false))
             : null;
 
     private CordsetChoice? Cordsets(Fields f)

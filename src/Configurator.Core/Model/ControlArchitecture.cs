@@ -53,7 +53,11 @@ public sealed record ControlArchitecture(
 
 /// <param name="Entries">Cable entries through its wall.</param>
 /// <param name="DirectInputs">Fast 24 V inputs of the controller.</param>
-public sealed record ControlBox(Station Station, int Entries, int DirectInputs);
+public sealed record ControlBox(Station Station, int Entries, int DirectInputs)
+{
+    /// <summary>Null where the machine does not say: then safety inputs and outputs are not counted.</summary>
+    public SafetyOffer? Safety { get; init; }
+}
 
 /// <summary>An IO-Link master on the trunk. An extension is fitted only when an order has a fit at home
 /// there.</summary>

@@ -26,6 +26,9 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public Quantity? StartUpCurrent { get; init; }
 
+    /// <summary>What a safety device needs of the box.</summary>
+    public SafetyNeeds? Safety { get; init; }
+
     /// <summary>Draws more as the voltage falls, such as a device with a converter of its own; its currents hold at
     /// 24 V.</summary>
     public bool HasConstantPower { get; init; }

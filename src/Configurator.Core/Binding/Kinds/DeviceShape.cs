@@ -87,6 +87,15 @@ internal static class DeviceShape
         ]
     );
 
+    private static readonly RecordShape Safety = new(
+        "set of safety needs",
+        [
+            Optional("inputs", new CountShape(0, 8), "Safety inputs of the box, one a channel."),
+            Optional("outputs", new CountShape(0, 8), "Safety outputs of the box."),
+            Optional("test-pulses", WordShape.Of<TestPulses>(), "needed by plain contacts, own, or none."),
+        ]
+    );
+
     public static readonly RecordShape Device = new(
         "device",
         [
@@ -114,6 +123,7 @@ internal static class DeviceShape
                 "What it draws from the extra supply of a class B port, all outputs on."
             ),
             Optional("start-up-current", Of(Dimension.Current), "Peak at switch-on."),
+            Optional("safety", Safety, "What it needs of the box; safety devices only."),
             Optional("constant-power", Flag, "It draws more as the voltage falls; its currents hold at 24 V."),
             Optional("output-current", Of(Dimension.Current), "What a supply gives for ever; supplies only."),
             Optional("boost-current", Of(Dimension.Current), "What a supply gives at start-up; supplies only."),

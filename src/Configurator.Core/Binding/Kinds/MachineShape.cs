@@ -58,12 +58,22 @@ internal static class MachineShape
         ]
     );
 
+    private static readonly RecordShape SafetyOffer = new(
+        "safety offer",
+        [
+            Required("inputs", Count, "Safety inputs, one a channel."),
+            Required("outputs", Count, "Safety outputs."),
+            Required("test-pulses", Flag, "Are pulses sent through plain contacts?"),
+        ]
+    );
+
     private static readonly RecordShape Box = new(
         "control box",
         [
             Required("station", AStation, "Where it stands."),
             Required("entries", Count, "Cable entries."),
             Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
+            Optional("safety", SafetyOffer, "What it offers safety devices; not counted if left out."),
         ]
     );
 

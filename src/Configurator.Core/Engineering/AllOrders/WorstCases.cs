@@ -20,6 +20,7 @@ internal static class WorstCases
             .Concat(Trunk(machine))
             .Concat(Box(machine))
             .Concat(TrunkSums.Of(machine))
+            .Concat(Safety(machine))
             .Concat(ProcessImage.Sums(machine))
             .Where(sum => !sum.Terms.IsEmpty);
 
@@ -90,6 +91,14 @@ internal static class WorstCases
                 .Where(instance => instance.Device.Connection is ConnectionKind.Switching or ConnectionKind.IoLink)
                 .Select(instance => (instance, 1L))
         );
+    }
+
+    /// <summary>Safety inputs and outputs of the box.</summary>
+    private static IEnumerable<WeightedSum> Safety(Machine machine)
+    {
+        var needing = FitConditions.Sound(machine).Where(instance => instance.Device.Safety is not null).ToList();
+        yield return Sum(needing.Select(instance => (instance, (long)instance.Device.Safety!.Inputs)));
+        yield return Sum(needing.Select(instance => (instance, (long)instance.Device.Safety!.Outputs)));
     }
 
     /// <summary>What an instance draws from its port; a hub with all that hangs on it.</summary>
