@@ -59,7 +59,11 @@ internal static class DeviceBinder
             ExtraCurrent = f.Value<Quantity>("extra-current"),
             StartUpCurrent = f.Value<Quantity>("start-up-current"),
             Safety = f.Value<Fields>("safety") is { } safety
-                ? new(safety.Value("inputs", 0), safety.Value("outputs", 0), safety.Value("test-pulses", TestPulses.None))
+                ? new(
+                    safety.Value("inputs", 0),
+                    safety.Value("outputs", 0),
+                    safety.Value("test-pulses", TestPulses.None)
+                )
                 : null,
             HasConstantPower = f.Value("constant-power", otherwise: false),
             OutputCurrent = f.Value<Quantity>("output-current"),

@@ -27,12 +27,12 @@ public sealed partial record SiteWords
             "Peor caso: velocidad por la suma de todo lo que varía (PKG-01, PKG-02). Desviación típica: lo mismo, con cada parte repartida por igual e independiente de las demás."
         );
 
-    public string TimingWorst => Say("Closest to their limit in time", "Lo más cercano a su límite de tiempo");
+    public string WorstFindings => Say("Closest to their limit", "Lo más cercano a su límite");
 
-    public string TimingWorstLead =>
+    public string WorstFindingsLead =>
         Say(
-            "The worst over all configurations that can be ordered, in each check the closest to its limit first; of cycles the tightest alone.",
-            "Lo peor de todas las configuraciones que se pueden pedir, en cada comprobación primero lo más cercano a su límite; de los ciclos, solo el más justo."
+            "The worst over all configurations that can be ordered, in each check the closest to its limit first, with a configuration that comes to it.",
+            "Lo peor de todas las configuraciones que se pueden pedir, en cada comprobación primero lo más cercano a su límite, con una configuración que llega a él."
         );
 
     public string NoNeeds =>

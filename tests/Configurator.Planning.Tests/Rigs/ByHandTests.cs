@@ -57,7 +57,7 @@ public class ByHandTests
         var report = PlanReport.Of(plan);
 
         Assert.Equal(2, plan.Unplaced.Length);
-        Assert.Contains("  2 fits without a port (proved: fewer is impossible)\n", report, StringComparison.Ordinal);
+        Assert.Contains("  2 fits without a port (proved: fewer is impossible with these homes kept)\n", report, StringComparison.Ordinal);
         Assert.Contains("    not at `m0` class A: a class A port has no extra supply for a class B device\n", report, StringComparison.Ordinal);
         Assert.Matches("    1 ports could take it; this order wants 2: ", report);
         Assert.Matches("    competes with standard/f[12]/1\n", report);

@@ -8,21 +8,16 @@ namespace Configurator.Core.Documents.Pages;
 /// <summary>A bar for each limit: how much of it is used, and the line that it must not cross.</summary>
 internal static class LimitBars
 {
-    private const int LabelWidth = 300;
+    private const int LabelWidth = 330;
     private const int BarWidth = 240;
     private const int BarMax = 300;
-    private const int Width = 820;
+    private const int Width = 880;
     private const int RowHeight = 26;
     private const int BarHeight = 14;
 
     /// <param name="name">What a finding is about, in the words of the page.</param>
     /// <returns>Null where no finding has a limit.</returns>
-    public static Drawing? Of(
-        string id,
-        SiteWords words,
-        IEnumerable<Finding> findings,
-        Func<Finding, string> name
-    )
+    public static Drawing? Of(string id, SiteWords words, IEnumerable<Finding> findings, Func<Finding, string> name)
     {
         ImmutableArray<(Finding Finding, Rational Share)> bars =
         [

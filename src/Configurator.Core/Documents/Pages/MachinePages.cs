@@ -1,5 +1,9 @@
 using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Engineering;
+using Configurator.Core.Engineering.Power;
+using Configurator.Core.Engineering.Safety;
+using Configurator.Core.Engineering.Timing;
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Printing;
 using Configurator.Core.Model;
@@ -18,7 +22,6 @@ internal static class MachinePages
         var path = PagePaths.Of(machine.Id.Value);
         var words = context.Words;
         var links = context.On(path);
-        ImmutableArray<Block> timing = [.. TimingWorstTable.Of(context, links, machine)];
         ImmutableArray<Block> worstCases = [.. WorstCaseTable.Of(context, links, machine)];
         return new(path, "machine", context.In(machine.Title), words)
         {
@@ -49,7 +52,16 @@ internal static class MachinePages
                 .. worstCases.IsEmpty
                     ? ImmutableArray<Section>.Empty
                     : [new("worst-cases", words.WorstCases, worstCases)],
-                .. timing.IsEmpty ? ImmutableArray<Section>.Empty : [new("timing", words.Timing, timing)],
+                .. WorstOf(context, links, machine, "power", words.Power, PowerRules.All),
+                .. WorstOf(context, links, machine, "safety", words.SafetyWiring, SafetyChecks.All),
+                .. WorstOf(
+                    context,
+                    links,
+                    machine,
+                    "timing",
+                    words.Timing,
+                    [TimingRules.Answer, TimingRules.Position, TimingRules.Image, TimingRules.Cycle]
+                ),
                 new("layout", words.Layout, [LayoutDrawing.Of(context, machine), StationTable(context, machine)]),
                 new(
                     "port-plan",
@@ -62,6 +74,19 @@ internal static class MachinePages
                 ),
             ],
         };
+    }
+
+    private static IEnumerable<Section> WorstOf(
+        DocumentContext context,
+        Links links,
+        Machine machine,
+        string id,
+        string title,
+        ImmutableArray<FindingRule> rules
+    )
+    {
+        ImmutableArray<Block> blocks = [.. WorstFindings.Of(context, links, machine, rules, $"{id}-worst")];
+        return blocks.IsEmpty ? [] : [new(id, title, blocks)];
     }
 
     private static Facts Facts(DocumentContext context, Machine machine) =>

@@ -23,10 +23,7 @@ public static class AllOrdersText
 
         foreach (var (master, share) in report.Extensions)
         {
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"  extension `{master}` is fitted in {InWords(share)}\n"
-            );
+            text.Append(CultureInfo.InvariantCulture, $"  extension `{master}` is fitted in {InWords(share)}\n");
         }
 
         return text.ToString();

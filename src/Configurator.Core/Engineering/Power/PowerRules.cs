@@ -17,7 +17,7 @@ internal static class PowerRules
 
     public static readonly FindingRule DeviceVoltage = new(
         "power.device-voltage",
-        "Voltage at the far device of masters",
+        "Voltage at the far device",
         new("CFG4402", Severity.Error, "Voltage too low at a device"),
         "L+: 18 V at the device, IEC 61131-9 5.3.2, corroborated; 2L+: 20.4 V at the load, IEC 61131-2, corroborated"
     );

@@ -55,8 +55,8 @@ internal static class SupplyChecks
             PowerRules.Supply,
             name,
             $"supply `{name}` gives {drawn}, and {output} with a reserve of {power.Reserve} is {(usable / 1000).ToString(2)} A",
-            Measure.Of(drawn),
-            new(usable, "mA"),
+            new(new(drawn.Value, 1_000_000), "A"),
+            new(usable / 1000, "A"),
             span
         ) with
         {
@@ -67,8 +67,8 @@ internal static class SupplyChecks
             PowerRules.StartUp,
             name,
             $"everything on supply `{name}` starting at once draws {starting}",
-            Measure.Of(starting),
-            new((supply.Device.BoostCurrent ?? output).InBase, "mA"),
+            new(new(starting.Value, 1_000_000), "A"),
+            new((supply.Device.BoostCurrent ?? output).InBase / 1000, "A"),
             span
         ) with
         {

@@ -10,7 +10,8 @@ namespace Configurator.Core.Engineering.Safety;
 /// persons.</summary>
 internal static class SafetyChecks
 {
-    private const string Governs = "common practice, no source; ISO 13849-1 and IEC 62061 govern, a competent person decides";
+    private const string Governs =
+        "common practice, no source; ISO 13849-1 and IEC 62061 govern, a competent person decides";
 
     public static readonly FindingRule NotOnPort = new(
         "safety.wiring",
@@ -48,13 +49,17 @@ internal static class SafetyChecks
 
     public static IEnumerable<Finding> Compute(FittedMachine fitted) =>
         [
-            .. fitted.Cabled.Where(pair => pair.Instance.Device.Kind == DeviceKind.Safety).Select(pair => Wired(pair.Instance)),
+            .. fitted
+                .Cabled.Where(pair => pair.Instance.Device.Kind == DeviceKind.Safety)
+                .Select(pair => Wired(pair.Instance)),
             .. fitted.Machine.Control.Box.Safety is { } offer ? Offered(fitted, offer) : [],
         ];
 
     /// <summary>Those that need something of the box.</summary>
     public static IEnumerable<(FitInstance Instance, SafetyNeeds Needs)> Needing(FittedMachine fitted) =>
-        fitted.Fitted.Where(instance => instance.Device.Safety is not null).Select(instance => (instance, instance.Device.Safety!));
+        fitted
+            .Fitted.Where(instance => instance.Device.Safety is not null)
+            .Select(instance => (instance, instance.Device.Safety!));
 
     private static Finding Wired(FitInstance instance) =>
         Finding.That(
@@ -83,7 +88,9 @@ internal static class SafetyChecks
                 instance.Fit.Name.Span
             ) with
             {
-                Fix = offer.GivesPulses ? null : "take a device that tests its own outputs, or a safety controller with test pulses",
+                Fix = offer.GivesPulses
+                    ? null
+                    : "take a device that tests its own outputs, or a safety controller with test pulses",
             };
         }
     }

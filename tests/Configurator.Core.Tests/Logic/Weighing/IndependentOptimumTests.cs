@@ -56,7 +56,7 @@ public class IndependentOptimumTests
     }
 
     /// <summary>On clauses in which choices are not grouped, as the pass does not see them.</summary>
-    private static long? Optimum(OrderLogic logic, WeightedSum sum)
+    internal static long? Optimum(OrderLogic logic, WeightedSum sum)
     {
         var options = FormulaBuilder.Build(logic.Model, groupChoices: false, sum.Terms.Select(term => term.When));
         var weights = new ValueWeights(options.Formula.Sizes);

@@ -15,6 +15,8 @@ internal static class ConfigurationPages
         OverviewDocument.Document,
         PortMapDocument.Document,
         WiringDocument.Document,
+        PowerDocument.Document,
+        SafetyDocument.Document,
         TimingDocument.Document,
         SanitationDocument.Document,
     ];

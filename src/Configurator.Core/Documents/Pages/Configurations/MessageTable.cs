@@ -26,9 +26,7 @@ internal static class MessageTable
             ],
             [
                 .. context
-                    .Fitted.Fitted.Where(instance =>
-                        instance is { Device.IoLink: not null, Fit.Wiring: Wiring.Port }
-                    )
+                    .Fitted.Fitted.Where(instance => instance is { Device.IoLink: not null, Fit.Wiring: Wiring.Port })
                     .Select(instance => RowOf(context, instance, instance.Device.IoLink!)),
             ]
         );

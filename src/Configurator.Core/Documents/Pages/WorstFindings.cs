@@ -8,19 +8,20 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Pages;
 
-/// <summary>What comes closest to its limit in time over all configurations of a machine: every need and every master,
-/// closest first in each check, and the one tightest cycle.</summary>
-internal static class TimingWorstTable
+/// <summary>What comes closest to its limit in one subject over all configurations of a machine, closest first in each
+/// check; of IO-Link cycles the tightest alone.</summary>
+internal static class WorstFindings
 {
-    private static readonly ImmutableArray<FindingRule> Order =
-    [
-        TimingRules.Answer,
-        TimingRules.Position,
-        TimingRules.Image,
-        TimingRules.Cycle,
-    ];
-
-    public static IEnumerable<Block> Of(DocumentContext context, Links links, Machine machine)
+    /// <param name="rules">The checks, in the order of their rows.</param>
+    /// <param name="id">Of the table.</param>
+    /// <returns>Nothing where nothing of it is checked for all configurations.</returns>
+    public static IEnumerable<Block> Of(
+        DocumentContext context,
+        Links links,
+        Machine machine,
+        ImmutableArray<FindingRule> rules,
+        string id
+    )
     {
         if (!context.Engineered.AllOrders.TryGetValue(machine.Id.Value, out var report))
         {
@@ -29,10 +30,10 @@ internal static class TimingWorstTable
 
         var words = context.Words;
         var worst = report
-            .Findings.Where(one => Order.Contains(one.Finding.Rule) && one.Finding.Margin is not null)
+            .Findings.Where(one => rules.Contains(one.Finding.Rule) && one.Finding.Margin is not null)
             .GroupBy(one => (one.Finding.Rule, Fit(one.Finding)))
             .Select(group => group.MinBy(one => Left(one.Finding))!)
-            .OrderBy(one => Order.IndexOf(one.Finding.Rule))
+            .OrderBy(one => rules.IndexOf(one.Finding.Rule))
             .ThenBy(one => Left(one.Finding))
             .ThenBy(one => one.Finding.Id, StringComparer.Ordinal)
             .ToList();
@@ -40,10 +41,10 @@ internal static class TimingWorstTable
             ? []
             :
             [
-                new Paragraph(words.TimingWorstLead),
+                new Paragraph(words.WorstFindingsLead),
                 new Table(
-                    "timing-worst",
-                    words.TimingWorst,
+                    id,
+                    words.WorstFindings,
                     [
                         new(words.Check),
                         new(words.About),
@@ -65,7 +66,7 @@ internal static class TimingWorstTable
                 $"{worst.Finding.Value}",
                 $"{worst.Finding.Limit}",
                 $"{worst.Finding.Margin}",
-                Cell.Of(worst.Configuration.Quantities.Keys.Select(links.Option)),
+                Cell.Of(links.Taken(worst.Configuration)),
             ],
             worst.Finding.Verdict == Verdict.Fail ? "fail" : ""
         );

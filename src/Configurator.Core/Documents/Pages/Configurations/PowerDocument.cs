@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Engineering;
+using Configurator.Core.Engineering.Power;
+using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
+
+namespace Configurator.Core.Documents.Pages.Configurations;
+
+/// <summary>What supplies and trunk carry, what arrives at each master, and which stop drops what.</summary>
+internal static class PowerDocument
+{
+    public static ConfigurationDocument Document { get; } =
+        new("power", "PW", words => words.Power, words => words.PowerLead, Sections);
+
+    private static IEnumerable<Section> Sections(ConfigurationContext context)
+    {
+        var words = context.Words;
+        if (context.Fitted.Machine.Control.Power is not { } power)
+        {
+            yield return new("circuits", words.Circuits, [new Paragraph(words.PowerNotStated)]);
+            yield break;
+        }
+
+        var findings = context.Engineered.Report.Findings.Where(finding => PowerRules.All.Contains(finding.Rule));
+        yield return new(
+            "limits",
+            words.ShareUsed,
+            [.. new Block?[] { LimitBars.Of("limit-bars", words, findings, Name) }.OfType<Block>()]
+        );
+        yield return new("circuits", words.Circuits, [Circuits(context, power)]);
+        yield return new(
+            "trunk",
+            words.AlongTheTrunk,
+            [.. power.Circuits.Select(circuit => AlongTheTrunk(context, power, circuit))]
+        );
+        yield return new("cautions", words.Cautions, [new Caution(words.Cautions, Cautions.Wiring(words))]);
+
+        static string Name(Finding finding) => $"{finding.Rule.Title}: {finding.About}";
+    }
+
+    private static Table Circuits(ConfigurationContext context, FieldPower power)
+    {
+        var words = context.Words;
+        return new(
+            "circuits",
+            words.Circuits,
+            [
+                new(words.Circuit),
+                new(words.Feeds),
+                new(words.Supply),
+                new(words.Protection, IsNumber: true),
+                new(words.DroppedBy),
+            ],
+            [
+                .. power.Circuits.Select(circuit =>
+                    Row.Of(
+                        circuit.Name.Value,
+                        circuit.Feeds == CircuitUse.SensorSupply ? words.SensorSupply : words.ActuatorSupply,
+                        SupplyOf(context, circuit),
+                        context.Documents.Print(circuit.Protection),
+                        circuit.DroppedBy is { } by ? context.In(by) : words.StaysAlive
+                    )
+                ),
+            ]
+        );
+    }
+
+    private static string SupplyOf(ConfigurationContext context, FieldCircuit circuit) =>
+        context.Fitted.Fitted.FirstOrDefault(instance =>
+            instance.Option is null && instance.Fit.Name.Value.Value == circuit.Supply.Value
+        )
+            is { } supply
+            ? context.Names.Of(supply)
+            : circuit.Supply.Value;
+
+    private static Table AlongTheTrunk(ConfigurationContext context, FieldPower power, FieldCircuit circuit)
+    {
+        var words = context.Words;
+        var feed = TrunkFeed.Of(power, context.Fitted.Machine, context.Fitted.Masters);
+        ImmutableArray<TapLoad> loads =
+        [
+            .. feed.Masters.Select(master => TapLoads.Of(context.Fitted, master, circuit.Feeds)),
+        ];
+        var solved = FeedVolts.Of(feed, loads);
+        return new(
+            $"trunk-{circuit.Name.Value}",
+            $"{words.AlongTheTrunk}: {circuit.Name.Value}",
+            [
+                new(words.Master),
+                new(words.Location),
+                new(words.Stretch, IsNumber: true),
+                new(words.CurrentHere, IsNumber: true),
+                new(words.VoltsHere, IsNumber: true),
+            ],
+            [
+                .. feed.Masters.Select(
+                    (master, i) =>
+                        Row.Of(
+                            context.Names.Of(master),
+                            $"{context.Names.Of(master.Station)}, {context.In(master.Station.Title)}",
+                            $"{new Measure(feed.Lengths[i], "m")}",
+                            solved is null ? "" : $"{new Measure(solved.Amperes[i], "A")}",
+                            solved is null ? words.Impossible : $"{solved.Volts[i].ToString(2)} V"
+                        )
+                ),
+            ]
+        );
+    }
+}

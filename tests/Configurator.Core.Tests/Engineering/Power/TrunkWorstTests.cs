@@ -1,0 +1,55 @@
+using Configurator.Core.Engineering;
+using Configurator.Core.Engineering.AllOrders;
+using Configurator.Core.Engineering.Power;
+using Configurator.Core.Logic;
+using Configurator.Core.Logic.Weighing;
+using Configurator.Core.Tests.Logic.Weighing;
+using Configurator.Core.Tests.Support;
+
+namespace Configurator.Core.Tests.Engineering.Power;
+
+/// <summary>The worst voltage over all configurations of the demonstration machines.</summary>
+public class TrunkWorstTests
+{
+    private const int Sampled = 60;
+    private const int EachOf = 12;
+
+    public static TheoryData<string> Machines { get; } =
+        [.. DemoCatalogue.Machines.Select(machine => machine.Id.Value.Value)];
+
+    // Source: CP-SAT of OR-Tools, a solver that shares no code with ours; every twelfth sum, for it is slow.
+    [Theory]
+    [MemberData(nameof(Machines))]
+    public void The_largest_drop_is_the_other_solvers(string id)
+    {
+        var logic = Logic(id);
+        var sums = TrunkSums.Of(logic.Machine).Where((_, i) => i % EachOf == 0).ToList();
+        var weigher = Weigher.Of(logic, sums.SelectMany(sum => sum.Terms).Select(term => term.When));
+
+        Assert.NotEmpty(sums);
+        Assert.All(
+            sums,
+            sum => Assert.Equal(IndependentOptimumTests.Optimum(logic, sum), weigher.Heaviest(sum, PartialOrder.Empty)!.Weight)
+        );
+    }
+
+    // Law: no configuration drawn at random does worse than the worst that was proved.
+    [Theory]
+    [MemberData(nameof(Machines))]
+    public void No_sampled_configuration_is_worse_than_the_worst(string id)
+    {
+        var logic = Logic(id);
+        var worst = AllOrdersProof.Of(logic).Findings.ToDictionary(one => one.Finding.Id, StringComparer.Ordinal);
+        var sample = Weigher.Of(logic, []).Sample(PartialOrder.Empty, Sampled, seed: 5)!.Value;
+
+        Assert.Equal(Sampled, sample.Length);
+        Assert.All(
+            sample.SelectMany(order => Engineer.Compute(logic.Machine, order, logic.Machine.Plan).Findings)
+                .Where(finding => PowerRules.All.Contains(finding.Rule) && finding.Margin is not null),
+            finding => Assert.True(finding.Margin!.Value.Value >= worst[finding.Id].Finding.Margin!.Value.Value, finding.Id)
+        );
+    }
+
+    private static OrderLogic Logic(string id) =>
+        OrderLogic.Of(DemoCatalogue.Machines.Single(machine => machine.Id.Value.Value == id));
+}
