@@ -5,8 +5,8 @@ namespace Configurator.Planning;
 /// <summary>What the option logic proves of the conditions under which fits are mounted.</summary>
 /// <param name="Together">Can both hold in one configuration?</param>
 /// <param name="Implies">Does the second hold wherever the first does?</param>
-/// <param name="CountAny">In how many configurations at least one of them holds, counted by the declared order mix where
-/// the machine has one.</param>
+/// <param name="CountAny">In how many configurations at least one of them holds, counted by the declared order mix
+/// where the machine has one.</param>
 /// <param name="Total">What all configurations count so.</param>
 internal sealed record ConditionFacts(
     bool[,] Together,

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Model;
@@ -28,10 +27,17 @@ internal static class FieldPowerBinder
             : null;
     }
 
-    /// <summary>Each circuit names a fit of the standard machine.</summary>
-    public static void FindSupplies(FieldPower? power, ImmutableArray<Fit> standard, ICollection<Diagnostic> report)
+    /// <summary>Each circuit names a fit of the standard machine; nothing is said where a fit has no sound
+    /// name.</summary>
+    public static void FindSupplies(FieldPower? power, Fields machine, ICollection<Diagnostic> report)
     {
-        var names = Names<Fit>.Of("standard fit", standard, fit => fit.Name.Value.Value);
+        var fits = machine.Records("standard").Select(fit => fit.One<string>("fit")).ToList();
+        if (!machine.AreSound("standard") || fits.Contains(null))
+        {
+            return;
+        }
+
+        var names = Names<string>.Of("standard fit", fits.Select(fit => fit!.Value.Value), name => name);
         foreach (var circuit in power?.Circuits ?? [])
         {
             names.Find(circuit.Supply, report);

@@ -82,7 +82,7 @@ internal static class MachineBinder
             ? new ControlBinder(layout.Stations, devices, layout.IsWhole ? report : []).Bind(fields)
             : null;
         var standard = FitBinder.Bind(f.Records("standard"), devices, report);
-        FieldPowerBinder.FindSupplies(control?.Power, standard, report);
+        FieldPowerBinder.FindSupplies(control?.Power, f, report);
         var machine = new Machine(
             id,
             f.Value<Text>("title") ?? Text.Of(id.Value.Value),

@@ -4,7 +4,8 @@ using Configurator.Core.Sources;
 
 namespace Configurator.Core.Model;
 
-/// <summary>How the field masters are fed over the trunk: what voltage is reckoned with, and from which circuits.</summary>
+/// <summary>How the field masters are fed over the trunk: what voltage is reckoned with, and from which
+/// circuits.</summary>
 /// <param name="Lowest">At the terminals of the box, at its worst.</param>
 /// <param name="Conductors">Temperature of the conductors at the hottest place.</param>
 /// <param name="Source">Resistance of supply, protection and wiring in the box, out and back.</param>

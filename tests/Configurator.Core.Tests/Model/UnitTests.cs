@@ -22,6 +22,8 @@ public class UnitTests
         { "1 ms", "1", "base" },
         { "1 s", "1000", "SI" },
         { "1 kg", "1", "base" },
+        { "1 mohm", "1", "base" },
+        { "1 ohm", "1000", "SI" },
         { "1 mm2", "1", "base" },
 
         // Minute, hour and day: BIPM SI brochure, 9th edition, table 8.

@@ -62,6 +62,7 @@ internal static class Common
                 Dimension.Current => "350 mA",
                 Dimension.Voltage => "24 V",
                 Dimension.Power => "12 W",
+                Dimension.Resistance => "40 mohm",
                 Dimension.Time => "0.4 ms",
                 Dimension.Rate => "30 1/min",
                 Dimension.Speed => "12 m/min",

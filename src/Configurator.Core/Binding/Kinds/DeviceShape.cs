@@ -90,8 +90,8 @@ internal static class DeviceShape
     private static readonly RecordShape Safety = new(
         "set of safety needs",
         [
-            Optional("inputs", new CountShape(0, 8), "Safety inputs of the box, one a channel."),
-            Optional("outputs", new CountShape(0, 8), "Safety outputs of the box."),
+            Optional("inputs", new CountShape(0, 16), "Safety inputs of the box, one a channel."),
+            Optional("outputs", new CountShape(0, 16), "Safety outputs of the box."),
             Optional("test-pulses", WordShape.Of<TestPulses>(), "needed by plain contacts, own, or none."),
         ]
     );

@@ -41,7 +41,8 @@ internal static class DeviceVolts
         return Loop(power, cordset, Cabling.StockFor(cordset, needed), needed) * Amperes(instance, use);
     }
 
-    /// <summary>Of the device itself; for a hub also of all behind it, whose current flows through both cables.</summary>
+    /// <summary>Of the device itself; for a hub also of all behind it, whose current flows through both
+    /// cables.</summary>
     private static IEnumerable<(FitInstance Instance, Rational Drop)> Drops(
         FittedMachine fitted,
         ImmutableArray<CableRun> cables,

@@ -17,6 +17,11 @@ internal sealed record FeedVolts(ImmutableArray<Rational> Volts, ImmutableArray<
     /// <remarks>Source: CON-03 and CON-04; below half of the feed more current brings less power, physics.</remarks>
     public static FeedVolts? Of(TrunkFeed feed, ImmutableArray<TapLoad> loads)
     {
+        if (feed.Volts <= 0)
+        {
+            return null;
+        }
+
         ImmutableArray<Rational> volts = [.. loads.Select(_ => feed.Volts)];
         for (var round = 0; round < Rounds; round++)
         {

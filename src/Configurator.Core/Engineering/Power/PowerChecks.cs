@@ -152,9 +152,12 @@ internal static class PowerChecks
         };
     }
 
+    /// <summary>Ohm; of connectors, so that no line is without any resistance.</summary>
+    private static readonly Rational Contacts = Rational.Of(0.001m);
+
     private static Finding Trip(FieldCircuit circuit, TrunkFeed feed)
     {
-        var amperes = Conductors.ShortCircuitAmperes(feed.Volts, feed.Source, feed.Whole, feed.OhmPerKm);
+        var amperes = Conductors.ShortCircuitAmperes(feed.Volts, feed.Source + Contacts, feed.Whole, feed.OhmPerKm);
         return Finding.AtLeast(
             PowerRules.Trip,
             circuit.Name.Value,

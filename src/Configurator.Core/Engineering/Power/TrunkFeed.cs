@@ -26,9 +26,17 @@ internal sealed record TrunkFeed(
             Hot(power, AreaOf(machine))
         );
 
+    /// <summary>Thinner than any core that is made, in mm2, and colder than the formula holds for, in degC.</summary>
+    private static readonly Rational AreaMin = Rational.Of(0.01m);
+
+    private const int Coldest = -40;
+
     /// <summary>Largest resistance of a core of that area, in ohm per km, at the stated temperature.</summary>
     public static Rational Hot(FieldPower power, Rational areaMm2) =>
-        Conductors.AtTemperature(ConductorSizes.OhmPerKm(areaMm2), power.Conductors.InBase);
+        Conductors.AtTemperature(
+            ConductorSizes.OhmPerKm(areaMm2 > AreaMin ? areaMm2 : AreaMin),
+            power.Conductors.InBase > Coldest ? power.Conductors.InBase : Coldest
+        );
 
     public static Rational AreaOf(Machine machine) => machine.Control.Trunk.Power.Cordset!.Conductor.InBase;
 

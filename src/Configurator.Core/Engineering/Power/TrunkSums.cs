@@ -8,13 +8,17 @@ using Configurator.Core.Model.Units;
 namespace Configurator.Core.Engineering.Power;
 
 /// <summary>
-/// Volts lost on the trunk as sums over fits. With homes fixed and the mounted extensions known, the drop at a master is
-/// a plain sum: each current times the resistance that it shares with that master. So there is a sum for each set of
+/// Volts lost on the trunk as sums over fits. With homes fixed and the mounted extensions known, the drop at a master
+/// is a plain sum: each current times the resistance that it shares with that master. So there is a sum for each set of
 /// extensions that can be mounted, and the heaviest of them all is the worst case, exact for constant currents.
 /// </summary>
-/// <remarks>Source: CON-03; Constant power is taken at the least voltage allowed, which is on the safe side.</remarks>
+/// <remarks>Source: CON-03. Constant power is taken at the least voltage allowed, which is on the safe side.</remarks>
 internal static class TrunkSums
 {
+    /// <summary>A drop of a thousand volts, or a million amperes or ohms: beyond, all is as bad, and sums stay in
+    /// range.</summary>
+    private const long Most = 1_000_000_000_000;
+
     /// <summary>With more, only the trunk with all extensions is looked at.</summary>
     private const int ExtensionsMax = 5;
 
@@ -187,9 +191,10 @@ internal static class TrunkSums
     private static long Own(Master master, CircuitUse use) =>
         Micro(TapLoads.Own(master, use).At(PowerRules.MasterMin(use)));
 
-    private static long Drop(long microamperes, long microohm) => (long)((BigInteger)microamperes * microohm / 1000);
+    private static long Drop(long microamperes, long microohm) =>
+        (long)BigInteger.Min((BigInteger)microamperes * microohm / 1000, Most);
 
-    private static long Micro(Rational value) => (long)(value * 1_000_000).Ceiling();
+    private static long Micro(Rational value) => (long)BigInteger.Min((value * 1_000_000).Ceiling(), Most);
 
     /// <summary>Masters on the trunk, and when it is these.</summary>
     private sealed record Mounting(ImmutableArray<Master> Masters, ImmutableArray<Condition> When)

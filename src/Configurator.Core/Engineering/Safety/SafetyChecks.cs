@@ -5,9 +5,9 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Engineering.Safety;
 
-/// <summary>Guard locks, emergency stops and safe air exhaust never hang on a standard IO-Link port, and the box has the
-/// inputs, outputs and test pulses that they need. Connections and counts only: performance levels are for competent
-/// persons.</summary>
+/// <summary>Guard locks, emergency stops and safe air exhaust never hang on a standard IO-Link port, and the box has
+/// the inputs, outputs and test pulses that they need. Connections and counts only: performance levels are for
+/// competent persons.</summary>
 internal static class SafetyChecks
 {
     private const string Governs =

@@ -12,7 +12,8 @@ internal static class Samples
         new('a', 64), new('a', 65), "A", "B", "AB", "ABC", "ABCD", "BX", "BN", "b", "P4", "P4-101", "P4-", "P4_1",
         "IP67", "IP69K", "IP6X", "ip67", "en", "no", "eng", "true", "false", "yes", "on", "none", "None", "direct",
         "standard", "switching", "io-link", "com3", "com4", "uint16", "exactly-one", "food", "foam", "option", "port",
-        "quantity", "iec-81346", "flat", "metric", "both", "sensor", "drive", "unused", "supply", "m12-a-4", "m12-z-4",
+        "quantity", "iec-81346", "flat", "metric", "both", "sensor", "drive", "unused", "supply", "sensor-supply",
+        "40 mohm", "m12-a-4", "m12-z-4",
         "m8-3", "terminals", "front:3", "front:0", "front:12", "front:123", "cup-presence/cup-eye/1", "mark-eye/2",
 
         // numbers and dates
