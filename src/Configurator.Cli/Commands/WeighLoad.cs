@@ -23,7 +23,7 @@ internal static class WeighLoad
         }
 
         var logic = shown[0].Logic;
-        var loads = MachineLoads.Of(logic.Machine);
+        var loads = MachineLoads.Named(logic.Machine);
         if (loads.FirstOrDefault(load => load.Id == weigh) is not { } known)
         {
             errors.WriteLine($"configurator: there is no load `{weigh}` on `{logic.Machine.Id.Value}`");

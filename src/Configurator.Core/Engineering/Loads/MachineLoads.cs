@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Configurator.Core.Engineering.Power;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
@@ -19,6 +20,9 @@ public static class MachineLoads
                 .Where(load => Of(machine, load) is { } sum && (sum.Fixed != 0 || !sum.Terms.IsEmpty)),
         ];
 
+    /// <summary>All that can be weighed by name: these, and the volts lost on the way to each master.</summary>
+    public static ImmutableArray<Load> Named(Machine machine) => [.. Of(machine), .. TrunkDrops.Of(machine)];
+
     /// <summary>In the load's small unit, for the homes of the machine's port plan.</summary>
     public static WeightedSum Of(Machine machine, Load load)
     {
@@ -36,6 +40,7 @@ public static class MachineLoads
             "cable" => CableLoads.Of(machine),
             "extensions" => Extensions(machine, _ => 1),
             "ports-a" or "ports-b" or "ports-hub" => Ports(machine, load),
+            _ when TrunkDrops.IsDrop(load) => TrunkDrops.Terms(machine, load),
             _ when Load.IsPrice(load) => Prices(machine, load),
             "box-cables" => Fits(machine, instance => OptionLoads.Of(machine, instance, load))
                 .Concat(CableLoads.TrunkEntries(machine)),

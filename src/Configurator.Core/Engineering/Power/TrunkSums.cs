@@ -17,7 +17,7 @@ internal static class TrunkSums
 {
     /// <summary>A drop of a thousand volts, or a million amperes or ohms: beyond, all is as bad, and sums stay in
     /// range.</summary>
-    private const long Most = 1_000_000_000_000;
+    public const long Most = 1_000_000_000_000;
 
     /// <summary>With more, only the trunk with all extensions is looked at.</summary>
     private const int ExtensionsMax = 5;
@@ -149,7 +149,7 @@ internal static class TrunkSums
             ]
         );
 
-    private static ImmutableArray<FitInstance> Behind(Machine machine, MasterName master) =>
+    public static ImmutableArray<FitInstance> Behind(Machine machine, MasterName master) =>
         [
             .. FitConditions
                 .At(machine, master)

@@ -1,8 +1,10 @@
 using Configurator.Core.Engineering;
 using Configurator.Core.Engineering.AllOrders;
+using Configurator.Core.Engineering.Loads;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Weighing;
+using Configurator.Core.Model.Units;
 using Configurator.Core.Tests.Logic.Weighing;
 using Configurator.Core.Tests.Support;
 
@@ -48,6 +50,25 @@ public class TrunkWorstTests
                 .Where(finding => PowerRules.All.Contains(finding.Rule) && finding.Margin is not null),
             finding => Assert.True(finding.Margin!.Value.Value >= worst[finding.Id].Finding.Margin!.Value.Value, finding.Id)
         );
+    }
+
+    // Law: the trunk with every extension loses at least what any configuration loses; the load is that of the checks.
+    [Theory]
+    [MemberData(nameof(Machines))]
+    public void The_volts_lost_on_the_way_to_a_master_are_weighed_by_name(string id)
+    {
+        var logic = Logic(id);
+        var last = logic.Machine.Control.Masters.Last(master => !master.Ports.ClassB.IsEmpty);
+        var load = MachineLoads.Named(logic.Machine).Single(one => one.Id == $"drop-actuators-{last.Name.Value}");
+        var sum = MachineLoads.Of(logic.Machine, load);
+        var heaviest = Weigher.Of(logic, sum.Terms.Select(term => term.When)).Heaviest(sum, PartialOrder.Empty)!;
+        var worst = AllOrdersProof
+            .Of(logic)
+            .Findings.Single(one => one.Finding.Id == $"power.master-voltage/{last.Name.Value}/actuators");
+        var lost = logic.Machine.Control.Power!.Lowest.InBase - worst.Finding.Value!.Value.Value;
+
+        Assert.Equal(IndependentOptimumTests.Optimum(logic, sum), heaviest.Weight);
+        Assert.True(new Rational(heaviest.Weight, 1_000_000) >= lost && lost * 2 > new Rational(heaviest.Weight, 1_000_000));
     }
 
     private static OrderLogic Logic(string id) =>
