@@ -11,13 +11,7 @@ public sealed class OverloadTests : IDisposable
 
     private readonly TempFolder _demo = new();
 
-    public OverloadTests()
-    {
-        foreach (var part in (string[])["machines", "options"])
-        {
-            Repository.Copy(Path.Combine(Repository.Root, part), _demo[part]);
-        }
-    }
+    public OverloadTests() => Repository.CopyDemo(_demo.Root);
 
     public void Dispose() => _demo.Dispose();
 

@@ -100,7 +100,6 @@ public sealed class PublishFaultTests : IDisposable
         {
             WorkingDirectory = _work.Root,
         };
-        start.Environment["XDG_CACHE_HOME"] = Path.Combine(AppContext.BaseDirectory, "caches");
         return Shell.Run(start);
     }
 }

@@ -1,4 +1,3 @@
-using Configurator.Cli.Commands;
 using Configurator.Cli.Tests.Disk;
 using Configurator.Cli.Tests.Support;
 
@@ -22,13 +21,11 @@ public sealed class EarlierSite : IDisposable
 
     internal void CopyTo(string folder) => Repository.Copy(_work["site"], folder);
 
-    /// <summary>In this process, where the templates are compiled once for all tests.</summary>
+    /// <summary>Without the templates that other tests keep.</summary>
     internal static (int ExitCode, string Said) Publish(string catalogue, string target, params string[] more)
     {
-        using var output = new StringWriter();
-        using var errors = new StringWriter();
-        var exitCode = CommandLine.Run(["publish", "--fresh-templates", "--to", target, "--catalogue", catalogue, .. more], output, errors);
-        return (exitCode, output.ToString() + errors);
+        var ran = Tool.Run(["publish", "--fresh-templates", "--to", target, "--catalogue", catalogue, .. more]);
+        return (ran.ExitCode, ran.Output + ran.Errors);
     }
 
     public void Dispose() => _work.Dispose();

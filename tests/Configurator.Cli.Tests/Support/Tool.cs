@@ -14,14 +14,13 @@ internal static class Tool
     private static readonly string Program =
         Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "configurator.exe" : "configurator");
 
-    // A cache of the tests' own, and warm after the first publish.
-    private static readonly string Caches = Path.Combine(AppContext.BaseDirectory, "caches");
-
     /// <summary>What the exit code of a run is that had to be ended.</summary>
     public const int Hung = -1;
 
+    // Of the tests' own, and warm after the first publish; programs that are started inherit it.
     [ModuleInitializer]
-    internal static void UseCachesOfTheTests() => Environment.SetEnvironmentVariable("XDG_CACHE_HOME", Caches);
+    internal static void UseCachesOfTheTests() =>
+        Environment.SetEnvironmentVariable("XDG_CACHE_HOME", Path.Combine(AppContext.BaseDirectory, "caches"));
 
     /// <summary>In this process.</summary>
     public static Ran Run(params string[] arguments)
@@ -59,7 +58,6 @@ internal static class Tool
             start.ArgumentList.Add(argument);
         }
 
-        start.Environment["XDG_CACHE_HOME"] = Caches;
         foreach (var (name, value) in environment)
         {
             start.Environment[name] = value;
