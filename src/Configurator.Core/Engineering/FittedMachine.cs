@@ -52,6 +52,12 @@ public sealed record FittedMachine(
     public static MasterName? AsCarrier(FitInstance instance) =>
         instance.Device is { Kind: DeviceKind.Hub, Ports: not null } ? new(instance.Key.Fit.Value) : null;
 
+    /// <summary>What is plugged into this instance where it is a hub; nothing for any other.</summary>
+    public IEnumerable<FitInstance> Behind(FitInstance instance) =>
+        AsCarrier(instance) is { } hub
+            ? PluggedInto(hub).Select(pair => pair.Instance).Where(guest => guest.Key != instance.Key)
+            : [];
+
     /// <summary>Where the ports of a carrier are: a master's station or a hub's; null where it is not
     /// mounted.</summary>
     public Station? StationOf(MasterName carrier) =>

@@ -103,16 +103,10 @@ internal static class WorstCases
 
     /// <summary>What an instance draws from its port; a hub with all that hangs on it.</summary>
     private static IEnumerable<(FitInstance, long)> Drawing(Machine machine, FitInstance instance) =>
-        FittedMachine.AsCarrier(instance) is { } hub
-            ?
-            [
-                (instance, Small(instance.Device.Current)),
-                .. FitConditions
-                    .At(machine, hub)
-                    .Where(guest => guest.Key != instance.Key)
-                    .Select(guest => (guest, Small(guest.Device.Current))),
-            ]
-            : [(instance, Small(instance.Device.Current))];
+        FitConditions
+            .Behind(machine, instance)
+            .Prepend(instance)
+            .Select(drawing => (drawing, Small(drawing.Device.Current)));
 
     private static WeightedSum Sum(IEnumerable<(FitInstance Instance, long Weight)> parts) =>
         new(

@@ -39,6 +39,12 @@ public static class FitConditions
     public static IEnumerable<FitInstance> At(Machine machine, MasterName carrier) =>
         Sound(machine).Where(instance => machine.Plan.HomeOf(instance.Key)?.Master == carrier);
 
+    /// <summary>Instances at home on this one where it is a hub; none on any other.</summary>
+    public static IEnumerable<FitInstance> Behind(Machine machine, FitInstance instance) =>
+        FittedMachine.AsCarrier(instance) is { } hub
+            ? At(machine, hub).Where(guest => guest.Key != instance.Key)
+            : [];
+
     /// <summary>Instances whose definitions have no fault: all that <see cref="FittedMachine"/> mounts.</summary>
     public static IEnumerable<FitInstance> Sound(Machine machine) =>
         machine.Instances.Where(instance => FittedMachine.IsSound(machine, instance));

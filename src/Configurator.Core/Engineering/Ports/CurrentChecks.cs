@@ -149,21 +149,15 @@ internal static class CurrentChecks
 
     /// <summary>What an instance takes from its port: its own current and, for a hub, that of everything behind
     /// it.</summary>
-    public static Microamperes Draw(FittedMachine fitted, FitInstance instance)
-    {
-        var own = instance.Device.Current is { } current ? Microamperes.From(current) : Microamperes.Zero;
-        return FittedMachine.AsCarrier(instance) is { } hub
-            ? own
-                + Microamperes.Sum(
-                    fitted
-                        .PluggedInto(hub)
-                        .Where(pair => pair.Instance.Key != instance.Key)
-                        .Select(pair => pair.Instance.Device.Current)
-                        .OfType<Quantity>()
-                        .Select(Microamperes.From)
-                )
-            : own;
-    }
+    public static Microamperes Draw(FittedMachine fitted, FitInstance instance) =>
+        Microamperes.Sum(
+            fitted
+                .Behind(instance)
+                .Prepend(instance)
+                .Select(drawing => drawing.Device.Current)
+                .OfType<Quantity>()
+                .Select(Microamperes.From)
+        );
 
     private static Microamperes ExtraDraw(FitInstance instance) =>
         instance.Device.ExtraCurrent is { } extra ? Microamperes.From(extra) : Microamperes.Zero;

@@ -51,9 +51,7 @@ internal static class DeviceVolts
         CircuitUse use
     )
     {
-        ImmutableArray<FitInstance> behind = FittedMachine.AsCarrier(instance) is { } hub
-            ? [.. fitted.PluggedInto(hub).Select(pair => pair.Instance).Where(guest => guest.Key != instance.Key)]
-            : [];
+        ImmutableArray<FitInstance> behind = [.. fitted.Behind(instance)];
         var flowing = behind.Prepend(instance).Aggregate((Rational)0, (sum, one) => sum + Amperes(one, use));
         var own = Loop(cables, power, instance) * flowing;
         yield return (instance, own);

@@ -29,7 +29,7 @@ internal static class TapLoads
     public static TapLoad Of(FittedMachine fitted, Master master, CircuitUse use) =>
         fitted
             .PluggedInto(master.Name.Value)
-            .SelectMany(pair => Behind(fitted, pair.Instance))
+            .SelectMany(pair => fitted.Behind(pair.Instance).Prepend(pair.Instance))
             .Select(instance => Of(instance, use))
             .Aggregate(Own(master, use), (sum, load) => sum + load);
 
@@ -47,16 +47,6 @@ internal static class TapLoads
         : instance is { Device.ExtraCurrent: { } extra, Fit.Simultaneity: { } share }
             ? new((long)(Microamperes.From(extra).Value * share.InBase / 100).Ceiling())
         : Stated(instance.Device.ExtraCurrent);
-
-    /// <summary>The device, and for a hub all that is plugged into it.</summary>
-    private static IEnumerable<FitInstance> Behind(FittedMachine fitted, FitInstance instance) =>
-        FittedMachine.AsCarrier(instance) is { } hub
-            ? fitted
-                .PluggedInto(hub)
-                .Select(pair => pair.Instance)
-                .Where(guest => guest.Key != instance.Key)
-                .Prepend(instance)
-            : [instance];
 
     private static Microamperes Stated(Quantity? current) =>
         current is { } stated ? Microamperes.From(stated) : Microamperes.Zero;

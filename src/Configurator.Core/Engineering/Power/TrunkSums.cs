@@ -153,11 +153,7 @@ internal static class TrunkSums
         [
             .. FitConditions
                 .At(machine, master)
-                .SelectMany(instance =>
-                    FittedMachine.AsCarrier(instance) is { } hub
-                        ? FitConditions.At(machine, hub).Where(guest => guest.Key != instance.Key).Prepend(instance)
-                        : [instance]
-                ),
+                .SelectMany(instance => FitConditions.Behind(machine, instance).Prepend(instance)),
         ];
 
     private static IEnumerable<Mounting> Mountings(Machine machine)
