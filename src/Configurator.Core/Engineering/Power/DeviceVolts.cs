@@ -11,16 +11,14 @@ internal static class DeviceVolts
     /// <summary>The device of a master that loses most on its own cable, and how much; null where none takes anything
     /// from the circuit.</summary>
     public static (FitInstance Instance, Rational Drop)? Furthest(
-        FittedMachine fitted,
-        ImmutableArray<CableRun> cables,
-        FieldPower power,
-        Master master,
-        CircuitUse use
+        FedCircuit fed,
+        IReadOnlyDictionary<InstanceKey, DeviceCable> cableOf,
+        Master master
     )
     {
-        var drops = fitted
-            .PluggedInto(master.Name.Value)
-            .SelectMany(pair => Drops(fitted, cables, power, pair.Instance, use))
+        var drops = fed
+            .Fitted.PluggedInto(master.Name.Value)
+            .SelectMany(pair => Drops(fed, cableOf, pair.Instance))
             .Where(pair => pair.Drop > 0)
             .ToList();
         return drops.Count == 0 ? null : drops.MaxBy(pair => pair.Drop);
@@ -44,20 +42,24 @@ internal static class DeviceVolts
     /// <summary>Of the device itself; for a hub also of all behind it, whose current flows through both
     /// cables.</summary>
     private static IEnumerable<(FitInstance Instance, Rational Drop)> Drops(
-        FittedMachine fitted,
-        ImmutableArray<CableRun> cables,
-        FieldPower power,
-        FitInstance instance,
-        CircuitUse use
+        FedCircuit fed,
+        IReadOnlyDictionary<InstanceKey, DeviceCable> cableOf,
+        FitInstance instance
     )
     {
-        ImmutableArray<FitInstance> behind = [.. fitted.Behind(instance)];
-        var flowing = behind.Prepend(instance).Aggregate((Rational)0, (sum, one) => sum + Amperes(one, use));
-        var own = Loop(cables, power, instance) * flowing;
+        ImmutableArray<FitInstance> behind = [.. fed.Fitted.Behind(instance)];
+        var flowing = behind.Prepend(instance).Aggregate((Rational)0, (sum, one) => sum + Amperes(one, fed.Use));
+        var own = Loop(instance) * flowing;
         yield return (instance, own);
         foreach (var guest in behind)
         {
-            yield return (guest, own + (Loop(cables, power, guest) * Amperes(guest, use)));
+            yield return (guest, own + (Loop(guest) * Amperes(guest, fed.Use)));
+        }
+
+        Rational Loop(FitInstance one)
+        {
+            var cable = cableOf.GetValueOrDefault(one.Key);
+            return DeviceVolts.Loop(fed.Power, cable?.Cordset, cable?.Stock, cable?.Needed);
         }
     }
 
@@ -65,13 +67,7 @@ internal static class DeviceVolts
     private static Rational Amperes(FitInstance instance, CircuitUse use) =>
         TapLoads.Of(instance, use).At(PowerRules.DeviceMin(use));
 
-    /// <summary>Ohm out and back of its cable; a cut cable is reckoned with cores of 0.34 mm2.</summary>
-    private static Rational Loop(ImmutableArray<CableRun> cables, FieldPower power, FitInstance instance)
-    {
-        var cable = cables.OfType<DeviceCable>().FirstOrDefault(run => run.Instance.Key == instance.Key);
-        return Loop(power, cable?.Cordset, cable?.Stock, cable?.Needed);
-    }
-
+    /// <summary>Ohm out and back of a cable; a cut one is reckoned with cores of 0.34 mm2.</summary>
     private static Rational Loop(FieldPower power, Device? cordset, Quantity? stock, Micrometres? needed) =>
         Conductors.LoopOhm(
             stock is null ? new Rational((needed ?? default).Value, 1_000_000) : stock.InBase / 1000,

@@ -9,69 +9,55 @@ namespace Configurator.Core.Engineering.Power;
 /// give.</summary>
 internal static class PowerChecks
 {
-    public static IEnumerable<Finding> Compute(FittedMachine fitted, ImmutableArray<CableRun> cables) =>
-        fitted.Machine.Control.Power is { } power && !fitted.Masters.IsEmpty
-            ? power
-                .Circuits.SelectMany(circuit => OfCircuit(fitted, cables, power, circuit))
-                .Concat(SupplyChecks.Compute(fitted, power))
-            : [];
-
-    private static IEnumerable<Finding> OfCircuit(
-        FittedMachine fitted,
-        ImmutableArray<CableRun> cables,
-        FieldPower power,
-        FieldCircuit circuit
-    )
+    public static IEnumerable<Finding> Compute(FittedMachine fitted, ImmutableArray<CableRun> cables)
     {
-        var feed = TrunkFeed.Of(power, fitted.Machine, fitted.Masters);
-        ImmutableArray<TapLoad> loads =
-        [
-            .. fitted.Masters.Select(master => TapLoads.Of(fitted, master, circuit.Feeds)),
-        ];
-        var solved = FeedVolts.Of(feed, loads);
-        for (var i = 0; i < feed.Masters.Length; i++)
+        if (fitted.Machine.Control.Power is not { } power || fitted.Masters.IsEmpty)
         {
-            foreach (var finding in AtMaster(fitted, cables, power, circuit, feed, loads, solved, i))
-            {
-                yield return finding;
-            }
+            return [];
         }
 
-        yield return Current(circuit, loads, solved);
-        yield return Conductor(fitted.Machine, circuit);
-        yield return Trip(circuit, feed);
-        yield return Stop(circuit);
+        var cableOf = cables.OfType<DeviceCable>().ToDictionary(cable => cable.Instance.Key);
+        return power
+            .Circuits.SelectMany(circuit => OfCircuit(FedCircuit.Of(fitted, power, circuit), cableOf))
+            .Concat(SupplyChecks.Compute(fitted, power));
     }
 
+    private static IEnumerable<Finding> OfCircuit(
+        FedCircuit fed,
+        IReadOnlyDictionary<InstanceKey, DeviceCable> cableOf
+    ) =>
+        [
+            .. fed.Masters.SelectMany((_, i) => AtMaster(fed, cableOf, i)),
+            Current(fed),
+            Conductor(fed),
+            Trip(fed),
+            Stop(fed.Circuit),
+        ];
+
     private static IEnumerable<Finding> AtMaster(
-        FittedMachine fitted,
-        ImmutableArray<CableRun> cables,
-        FieldPower power,
-        FieldCircuit circuit,
-        TrunkFeed feed,
-        ImmutableArray<TapLoad> loads,
-        FeedVolts? solved,
+        FedCircuit fed,
+        IReadOnlyDictionary<InstanceKey, DeviceCable> cableOf,
         int i
     )
     {
-        var master = feed.Masters[i];
-        var about = $"{master.Name.Value}/{circuit.Name.Value}";
-        if (circuit.Feeds == CircuitUse.ActuatorSupply && loads[i] == default)
+        var master = fed.Masters[i];
+        var about = $"{master.Name.Value}/{fed.Name}";
+        if (fed.Use == CircuitUse.ActuatorSupply && fed.Loads[i] == default)
         {
             yield break;
         }
 
-        if (solved is null)
+        if (fed.Solved is not { } solved)
         {
             yield return Finding.That(
                 PowerRules.MasterVoltage,
                 about,
-                $"`{circuit.Name.Value}` cannot carry its load to master `{master.Name.Value}` at any voltage",
+                $"`{fed.Name}` cannot carry its load to master `{master.Name.Value}` at any voltage",
                 isSo: false,
                 master.Name.Span
             ) with
             {
-                Fix = PowerMends.For(power, fitted.Machine, feed, loads, PowerRules.MasterMin(circuit.Feeds)),
+                Fix = PowerMends.For(fed, PowerRules.MasterMin(fed.Use)),
             };
             yield break;
         }
@@ -79,18 +65,18 @@ internal static class PowerChecks
         yield return Voltage(
             PowerRules.MasterVoltage,
             about,
-            $"`{circuit.Name.Value}` reaches master `{master.Name.Value}` with {Print(solved.Volts[i])}",
+            $"`{fed.Name}` reaches master `{master.Name.Value}` with {Print(solved.Volts[i])}",
             solved.Volts[i],
-            PowerRules.MasterMin(circuit.Feeds)
+            PowerRules.MasterMin(fed.Use)
         );
-        if (DeviceVolts.Furthest(fitted, cables, power, master, circuit.Feeds) is { } far)
+        if (DeviceVolts.Furthest(fed, cableOf, master) is { } far)
         {
             yield return Voltage(
                 PowerRules.DeviceVoltage,
                 about,
-                $"`{circuit.Name.Value}` reaches `{far.Instance.Key}` at master `{master.Name.Value}` with {Print(solved.Volts[i] - far.Drop)}",
+                $"`{fed.Name}` reaches `{far.Instance.Key}` at master `{master.Name.Value}` with {Print(solved.Volts[i] - far.Drop)}",
                 solved.Volts[i] - far.Drop,
-                PowerRules.DeviceMin(circuit.Feeds)
+                PowerRules.DeviceMin(fed.Use)
             );
         }
 
@@ -100,22 +86,22 @@ internal static class PowerChecks
                 ? finding
                 : finding with
                 {
-                    Fix = PowerMends.For(power, fitted.Machine, feed, loads, least + (solved.Volts[i] - volts)),
+                    Fix = PowerMends.For(fed, least + (solved.Volts[i] - volts)),
                 };
     }
 
-    private static Finding Current(FieldCircuit circuit, ImmutableArray<TapLoad> loads, FeedVolts? solved)
+    private static Finding Current(FedCircuit fed)
     {
         var amperes =
-            solved?.Total
-            ?? loads.Aggregate((Rational)0, (sum, load) => sum + load.At(PowerRules.DeviceMin(circuit.Feeds)));
+            fed.Solved?.Total
+            ?? fed.Loads.Aggregate((Rational)0, (sum, load) => sum + load.At(PowerRules.DeviceMin(fed.Use)));
         return Finding.AtMost(
             PowerRules.TrunkCurrent,
-            circuit.Name.Value,
-            $"`{circuit.Name.Value}` draws {amperes.ToString(3)} A from the box into the trunk",
+            fed.Name,
+            $"`{fed.Name}` draws {amperes.ToString(3)} A from the box into the trunk",
             new(amperes, "A"),
-            Amperes(circuit.Protection),
-            circuit.Name.Span
+            Amperes(fed.Circuit.Protection),
+            fed.Circuit.Name.Span
         ) with
         {
             Fix =
@@ -123,26 +109,26 @@ internal static class PowerChecks
         };
     }
 
-    private static Finding Conductor(Machine machine, FieldCircuit circuit)
+    private static Finding Conductor(FedCircuit fed)
     {
-        var area = TrunkFeed.AreaOf(machine);
+        var area = TrunkFeed.AreaOf(fed.Machine);
         var carries = Ampacity.Amperes(area, Installation.E);
-        var protection = Amperes(circuit.Protection);
+        var protection = Amperes(fed.Circuit.Protection);
         var finding = carries is { } amperes
             ? Finding.AtMost(
                 PowerRules.Conductor,
-                circuit.Name.Value,
-                $"`{circuit.Name.Value}` is protected at {protection}, its smallest conductor has {area.ToString(2)} mm2",
+                fed.Name,
+                $"`{fed.Name}` is protected at {protection}, its smallest conductor has {area.ToString(2)} mm2",
                 protection,
                 new(amperes, "A"),
-                circuit.Name.Span
+                fed.Circuit.Name.Span
             )
             : Finding.That(
                 PowerRules.Conductor,
-                circuit.Name.Value,
-                $"the tables say nothing of what a conductor of {area.ToString(2)} mm2 behind `{circuit.Name.Value}` may carry",
+                fed.Name,
+                $"the tables say nothing of what a conductor of {area.ToString(2)} mm2 behind `{fed.Name}` may carry",
                 isSo: false,
-                circuit.Name.Span
+                fed.Circuit.Name.Span
             );
         return finding with
         {
@@ -155,16 +141,17 @@ internal static class PowerChecks
     /// <summary>Ohm; of connectors, so that no line is without any resistance.</summary>
     private static readonly Rational Contacts = Rational.Of(0.001m);
 
-    private static Finding Trip(FieldCircuit circuit, TrunkFeed feed)
+    private static Finding Trip(FedCircuit fed)
     {
+        var feed = fed.Feed;
         var amperes = Conductors.ShortCircuitAmperes(feed.Volts, feed.Source + Contacts, feed.Whole, feed.OhmPerKm);
         return Finding.AtLeast(
             PowerRules.Trip,
-            circuit.Name.Value,
-            $"a short circuit at the far end of `{circuit.Name.Value}` draws {amperes.ToString(1)} A over {feed.Whole.ToString(1)} m",
+            fed.Name,
+            $"a short circuit at the far end of `{fed.Name}` draws {amperes.ToString(1)} A over {feed.Whole.ToString(1)} m",
             new(amperes, "A"),
-            Amperes(circuit.TripsAt),
-            circuit.Name.Span
+            Amperes(fed.Circuit.TripsAt),
+            fed.Circuit.Name.Span
         ) with
         {
             Fix = "take thicker conductors, or a protective device that opens at less, such as an electronic one",

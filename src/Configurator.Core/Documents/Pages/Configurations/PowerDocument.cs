@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
 using Configurator.Core.Engineering.Power;
@@ -77,12 +76,7 @@ internal static class PowerDocument
     private static Table AlongTheTrunk(ConfigurationContext context, FieldPower power, FieldCircuit circuit)
     {
         var words = context.Words;
-        var feed = TrunkFeed.Of(power, context.Fitted.Machine, context.Fitted.Masters);
-        ImmutableArray<TapLoad> loads =
-        [
-            .. feed.Masters.Select(master => TapLoads.Of(context.Fitted, master, circuit.Feeds)),
-        ];
-        var solved = FeedVolts.Of(feed, loads);
+        var fed = FedCircuit.Of(context.Fitted, power, circuit);
         return new(
             $"trunk-{circuit.Name.Value}",
             $"{words.AlongTheTrunk}: {circuit.Name.Value}",
@@ -94,14 +88,14 @@ internal static class PowerDocument
                 new(words.VoltsHere, IsNumber: true),
             ],
             [
-                .. feed.Masters.Select(
+                .. fed.Masters.Select(
                     (master, i) =>
                         Row.Of(
                             context.Names.Of(master),
                             $"{context.Names.Of(master.Station)}, {context.In(master.Station.Title)}",
-                            $"{new Measure(feed.Lengths[i], "m")}",
-                            solved is null ? "" : $"{new Measure(solved.Amperes[i], "A")}",
-                            solved is null ? words.Impossible : $"{solved.Volts[i].ToString(2)} V"
+                            $"{new Measure(fed.Feed.Lengths[i], "m")}",
+                            fed.Solved is null ? "" : $"{new Measure(fed.Solved.Amperes[i], "A")}",
+                            fed.Solved is null ? words.Impossible : $"{fed.Solved.Volts[i].ToString(2)} V"
                         )
                 ),
             ]
