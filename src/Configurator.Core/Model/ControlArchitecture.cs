@@ -12,7 +12,6 @@ public sealed record ControlArchitecture(
     TrunkCables Trunk
 )
 {
-    /// <summary>Kept free on every master for what comes later.</summary>
     /// <summary>Stands where none could be read; such a machine is not whole.</summary>
     public static ControlArchitecture Unknown { get; } =
         new(
@@ -34,6 +33,7 @@ public sealed record ControlArchitecture(
 
     private static Device Nothing => new(new(new("unknown"), default), Text.Empty, DeviceKind.Cordset, "");
 
+    /// <summary>Kept free on every master for what comes later.</summary>
     public int SparePorts { get; init; }
 
     /// <summary>Null where the machine does not say how its trunk is fed: then nothing of it is checked.</summary>

@@ -16,7 +16,8 @@ public sealed record WorstFinding(Finding Finding, Configuration Configuration, 
 /// <summary>In how many configurations something is the case; null where they are not counted.</summary>
 public sealed record OrderShare(BigInteger? Configurations, BigInteger? Total)
 {
-    /// <summary>The share by the declared order mix; null where there is none or it is not computed.</summary>
+    /// <summary>The share of extensions by the declared order mix; null where there is none, or it is not
+    /// computed.</summary>
     public Rational? ByMix { get; init; }
 }
 
@@ -58,13 +59,15 @@ internal static class AllOrdersProof
             Extensions(machine)
                 .ToImmutableSortedDictionary(
                     master => master.Name.Value,
-                    master => Share(FitConditions.Of(machine, master))
+                    master => ShareByMix(FitConditions.Of(machine, master))
                 ),
             users.ToImmutableDictionary(port => port.Key, port => Share(port.Value))
         );
 
-        OrderShare Share(Condition condition) =>
-            new(weigher.Count(condition, PartialOrder.Empty), total)
+        OrderShare Share(Condition condition) => new(weigher.Count(condition, PartialOrder.Empty), total);
+
+        OrderShare ShareByMix(Condition condition) =>
+            Share(condition) with
             {
                 ByMix = machine.OrderMix.IsEmpty
                     ? null

@@ -20,6 +20,7 @@ internal static class WorstCases
             .Concat(Trunk(machine))
             .Concat(Box(machine))
             .Concat(TrunkSums.Of(machine))
+            .Concat(SupplyChecks.Sums(machine))
             .Concat(Safety(machine))
             .Concat(ProcessImage.Sums(machine))
             .Where(sum => !sum.Terms.IsEmpty);
@@ -34,9 +35,9 @@ internal static class WorstCases
             .SelectMany(port =>
                 new[]
                 {
-                    Sum(port.Select(pair => (pair.Instance, 1L))),
-                    Sum(port.SelectMany(pair => Drawing(machine, pair.Instance))),
-                    Sum(port.Select(pair => (pair.Instance, Small(pair.Instance.Device.ExtraCurrent)))),
+                    FitSums.Of(port.Select(pair => (pair.Instance, 1L))),
+                    FitSums.Of(port.SelectMany(pair => Drawing(machine, pair.Instance))),
+                    FitSums.Of(port.Select(pair => (pair.Instance, Small(pair.Instance.Device.ExtraCurrent)))),
                 }
             );
 
@@ -46,8 +47,8 @@ internal static class WorstCases
         foreach (var carrier in machine.Carriers.Keys)
         {
             var plugged = FitConditions.At(machine, carrier).ToList();
-            yield return Sum(plugged.SelectMany(instance => Drawing(machine, instance)));
-            yield return Sum(plugged.Select(instance => (instance, Small(instance.Device.ExtraCurrent))));
+            yield return FitSums.Of(plugged.SelectMany(instance => Drawing(machine, instance)));
+            yield return FitSums.Of(plugged.Select(instance => (instance, Small(instance.Device.ExtraCurrent))));
             yield return new(
                 0,
                 [
@@ -71,7 +72,7 @@ internal static class WorstCases
             {
                 foreach (var guest in FitConditions.At(machine, carrier))
                 {
-                    yield return Sum([(guest, 1), (hub, -1)]);
+                    yield return FitSums.Of([(guest, 1), (hub, -1)]);
                 }
             }
         }
@@ -85,8 +86,8 @@ internal static class WorstCases
     private static IEnumerable<WeightedSum> Box(Machine machine)
     {
         var direct = FitConditions.Sound(machine).Where(instance => instance.Fit.Wiring == Wiring.Direct).ToList();
-        yield return Sum(direct.Select(instance => (instance, 1L)));
-        yield return Sum(
+        yield return FitSums.Of(direct.Select(instance => (instance, 1L)));
+        yield return FitSums.Of(
             direct
                 .Where(instance => instance.Device.Connection is ConnectionKind.Switching or ConnectionKind.IoLink)
                 .Select(instance => (instance, 1L))
@@ -97,8 +98,8 @@ internal static class WorstCases
     private static IEnumerable<WeightedSum> Safety(Machine machine)
     {
         var needing = FitConditions.Sound(machine).Where(instance => instance.Device.Safety is not null).ToList();
-        yield return Sum(needing.Select(instance => (instance, (long)instance.Device.Safety!.Inputs)));
-        yield return Sum(needing.Select(instance => (instance, (long)instance.Device.Safety!.Outputs)));
+        yield return FitSums.Of(needing.Select(instance => (instance, (long)instance.Device.Safety!.Inputs)));
+        yield return FitSums.Of(needing.Select(instance => (instance, (long)instance.Device.Safety!.Outputs)));
     }
 
     /// <summary>What an instance draws from its port; a hub with all that hangs on it.</summary>
@@ -107,16 +108,6 @@ internal static class WorstCases
             .Behind(machine, instance)
             .Prepend(instance)
             .Select(drawing => (drawing, Small(drawing.Device.Current)));
-
-    private static WeightedSum Sum(IEnumerable<(FitInstance Instance, long Weight)> parts) =>
-        new(
-            0,
-            [
-                .. parts
-                    .Where(part => part.Weight != 0)
-                    .Select(part => new WeightedTerm(FitConditions.Of(part.Instance), part.Weight)),
-            ]
-        );
 
     private static long Small(Quantity? current) => current is null ? 0 : Microamperes.From(current).Value;
 }

@@ -41,9 +41,7 @@ public static class FitConditions
 
     /// <summary>Instances at home on this one where it is a hub; none on any other.</summary>
     public static IEnumerable<FitInstance> Behind(Machine machine, FitInstance instance) =>
-        FittedMachine.AsCarrier(instance) is { } hub
-            ? At(machine, hub).Where(guest => guest.Key != instance.Key)
-            : [];
+        FittedMachine.AsCarrier(instance) is { } hub ? At(machine, hub).Where(guest => guest.Key != instance.Key) : [];
 
     /// <summary>Instances whose definitions have no fault: all that <see cref="FittedMachine"/> mounts.</summary>
     public static IEnumerable<FitInstance> Sound(Machine machine) =>

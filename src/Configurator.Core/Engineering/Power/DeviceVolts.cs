@@ -36,7 +36,7 @@ internal static class DeviceVolts
         var home = machine.Plan.HomeOf(instance.Key)!.Value;
         var cordset = Cabling.CordsetFor(machine, instance.Device, Cabling.ClassOf(machine, home));
         var needed = Cabling.Needed(machine, master.Station, instance.Station);
-        return Loop(power, cordset, Cabling.StockFor(cordset, needed), needed) * Amperes(instance, use);
+        return Loop(power, cordset, Cabling.StockFor(cordset, needed), needed) * TapLoads.AmperesMax(instance, use);
     }
 
     /// <summary>Of the device itself; for a hub also of all behind it, whose current flows through both
@@ -48,12 +48,14 @@ internal static class DeviceVolts
     )
     {
         ImmutableArray<FitInstance> behind = [.. fed.Fitted.Behind(instance)];
-        var flowing = behind.Prepend(instance).Aggregate((Rational)0, (sum, one) => sum + Amperes(one, fed.Use));
+        var flowing = behind
+            .Prepend(instance)
+            .Aggregate((Rational)0, (sum, one) => sum + TapLoads.AmperesMax(one, fed.Use));
         var own = Loop(instance) * flowing;
         yield return (instance, own);
         foreach (var guest in behind)
         {
-            yield return (guest, own + (Loop(guest) * Amperes(guest, fed.Use)));
+            yield return (guest, own + (Loop(guest) * TapLoads.AmperesMax(guest, fed.Use)));
         }
 
         Rational Loop(FitInstance one)
@@ -62,10 +64,6 @@ internal static class DeviceVolts
             return DeviceVolts.Loop(fed.Power, cable?.Cordset, cable?.Stock, cable?.Needed);
         }
     }
-
-    /// <summary>At the least voltage that a device may see; constant power draws most there.</summary>
-    private static Rational Amperes(FitInstance instance, CircuitUse use) =>
-        TapLoads.Of(instance, use).At(PowerRules.DeviceMin(use));
 
     /// <summary>Ohm out and back of a cable; a cut one is reckoned with cores of 0.34 mm2.</summary>
     private static Rational Loop(FieldPower power, Device? cordset, Quantity? stock, Micrometres? needed) =>

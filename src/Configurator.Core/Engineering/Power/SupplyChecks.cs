@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Configurator.Core.Engineering.Loads;
+using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
 
@@ -9,9 +11,18 @@ namespace Configurator.Core.Engineering.Power;
 internal static class SupplyChecks
 {
     public static IEnumerable<Finding> Compute(FittedMachine fitted, FieldPower power) =>
-        power
-            .Circuits.GroupBy(circuit => circuit.Supply.Value, StringComparer.Ordinal)
-            .SelectMany(group => OfSupply(fitted, power, group.First().Supply.Value, [.. group]));
+        BySupply(power).SelectMany(group => OfSupply(fitted, power, group.Key, [.. group]));
+
+    /// <summary>What each supply gives in each order, for the worst of all.</summary>
+    public static IEnumerable<WeightedSum> Sums(Machine machine) =>
+        machine.Control.Power is { } power
+            ? BySupply(power).SelectMany(group => Moments.Select(moment => Sum(machine, Uses(group), moment)))
+            : [];
+
+    private static readonly ImmutableArray<SupplyMoment> Moments = [SupplyMoment.Running, SupplyMoment.Starting];
+
+    private static IEnumerable<IGrouping<string, FieldCircuit>> BySupply(FieldPower power) =>
+        power.Circuits.GroupBy(circuit => circuit.Supply.Value, StringComparer.Ordinal);
 
     private static IEnumerable<Finding> OfSupply(
         FittedMachine fitted,
@@ -44,12 +55,8 @@ internal static class SupplyChecks
             yield break;
         }
 
-        var drawn = Sum(
-            fitted,
-            circuits,
-            (instance, use) => TapLoads.Current(instance, use),
-            master => master.Device.Current
-        );
+        ImmutableArray<CircuitUse> uses = Uses(circuits);
+        var drawn = Sum(fitted, uses, SupplyMoment.Running);
         var usable = output.InBase * (100 - power.Reserve.InBase) / 100;
         yield return Finding.AtMost(
             PowerRules.Supply,
@@ -62,7 +69,7 @@ internal static class SupplyChecks
         {
             Fix = "take a larger supply, or feed one circuit from a supply of its own",
         };
-        var starting = Sum(fitted, circuits, StartUp, master => master.Device.StartUpCurrent ?? master.Device.Current);
+        var starting = Sum(fitted, uses, SupplyMoment.Starting);
         yield return Finding.AtMost(
             PowerRules.StartUp,
             name,
@@ -76,32 +83,25 @@ internal static class SupplyChecks
         };
     }
 
-    private static Microamperes Sum(
-        FittedMachine fitted,
-        ImmutableArray<FieldCircuit> circuits,
-        Func<FitInstance, CircuitUse, Microamperes> current,
-        Func<Master, Quantity?> own
-    )
-    {
-        var sum = Microamperes.Zero;
-        foreach (var use in circuits.Select(circuit => circuit.Feeds).Distinct())
-        {
-            sum += Microamperes.Sum(
-                fitted
-                    .Fitted.Where(instance => use == CircuitUse.SensorSupply || instance.Fit.Wiring == Wiring.Port)
-                    .Select(instance => current(instance, use))
-            );
-            sum +=
-                use == CircuitUse.SensorSupply
-                    ? Microamperes.Sum(fitted.Masters.Select(own).OfType<Quantity>().Select(Microamperes.From))
-                    : Microamperes.Zero;
-        }
+    private static ImmutableArray<CircuitUse> Uses(IEnumerable<FieldCircuit> circuits) =>
+        [.. circuits.Select(circuit => circuit.Feeds).Distinct()];
 
-        return sum;
-    }
+    private static WeightedSum Sum(Machine machine, ImmutableArray<CircuitUse> uses, SupplyMoment moment) =>
+        new(
+            0,
+            [
+                .. FitSums.Terms(
+                    moment
+                        .Drawn(FitConditions.Sound(machine), uses)
+                        .Select(drawn => (drawn.Instance, drawn.Current.Value))
+                ),
+                .. moment
+                    .Drawn(machine.Control.Masters, uses)
+                    .Select(drawn => new WeightedTerm(FitConditions.Of(machine, drawn.Master), drawn.Current.Value)),
+            ]
+        );
 
-    public static Microamperes StartUp(FitInstance instance, CircuitUse use) =>
-        use == CircuitUse.SensorSupply && instance.Device.StartUpCurrent is { } peak
-            ? Microamperes.From(peak)
-            : TapLoads.Current(instance, use);
+    private static Microamperes Sum(FittedMachine fitted, ImmutableArray<CircuitUse> uses, SupplyMoment moment) =>
+        Microamperes.Sum(moment.Drawn(fitted.Fitted, uses).Select(drawn => drawn.Current))
+        + Microamperes.Sum(moment.Drawn(fitted.Masters, uses).Select(drawn => drawn.Current));
 }

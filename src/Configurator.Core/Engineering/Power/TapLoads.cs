@@ -42,6 +42,13 @@ internal static class TapLoads
     public static TapLoad Of(FitInstance instance, CircuitUse use) =>
         TapLoad.Of(instance.Device, Current(instance, use));
 
+    /// <summary>Amperes of one device at the least voltage allowed, where constant power draws most.</summary>
+    public static Rational AmperesMax(FitInstance instance, CircuitUse use) =>
+        Of(instance, use).At(PowerRules.DeviceMin(use));
+
+    /// <summary>The same of a master for itself.</summary>
+    public static Rational AmperesMax(Master master, CircuitUse use) => Own(master, use).At(PowerRules.MasterMin(use));
+
     public static Microamperes Current(FitInstance instance, CircuitUse use) =>
         use == CircuitUse.SensorSupply ? Stated(instance.Device.Current)
         : instance is { Device.ExtraCurrent: { } extra, Fit.Simultaneity: { } share }

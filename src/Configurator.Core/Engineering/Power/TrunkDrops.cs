@@ -1,7 +1,6 @@
 using Configurator.Core.Engineering.Loads;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
-using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Engineering.Power;
 
@@ -11,6 +10,8 @@ internal static class TrunkDrops
 {
     private const string Id = "drop-";
 
+    private const int Microvolts = 1_000_000;
+
     /// <summary>One for each circuit and master.</summary>
     public static IEnumerable<Load> Of(Machine machine) =>
         machine.Control.Power is { } power
@@ -19,37 +20,23 @@ internal static class TrunkDrops
 
     public static bool IsDrop(Load load) => load.Id.StartsWith(Id, StringComparison.Ordinal);
 
-    /// <summary>In microvolts, each rounded up.</summary>
+    /// <summary>In microvolts.</summary>
     public static IEnumerable<WeightedTerm> Terms(Machine machine, Load load)
     {
-        var power = machine.Control.Power!;
-        var masters = machine.Control.Masters;
-        var loops = TrunkFeed.Of(power, machine, masters).LoopOhm;
-        var (circuit, at) = power
-            .Circuits.SelectMany(circuit =>
-                masters.Select((master, i) => (Circuit: circuit, At: i, Load: Of(circuit, master)))
-            )
-            .Where(place => place.Load.Id == load.Id)
-            .Select(place => (place.Circuit, place.At))
+        var feed = TrunkFeed.Of(machine.Control.Power!, machine, machine.Control.Masters);
+        var (use, at) = machine
+            .Control.Power!.Circuits.SelectMany(circuit => feed.Masters.Select((master, i) => (circuit, master, i)))
+            .Where(place => IdOf(place.circuit, place.master) == load.Id)
+            .Select(place => (place.circuit.Feeds, place.i))
             .First();
-        for (var tap = 0; tap < masters.Length; tap++)
-        {
-            var shared = loops[Math.Min(tap, at)];
-            yield return new(
-                FitConditions.Of(machine, masters[tap]),
-                Microvolts(TapLoads.Own(masters[tap], circuit.Feeds).At(PowerRules.MasterMin(circuit.Feeds)), shared)
-            );
-            foreach (var instance in TrunkSums.Behind(machine, masters[tap].Name.Value))
-            {
-                var amperes = TapLoads.Of(instance, circuit.Feeds).At(PowerRules.DeviceMin(circuit.Feeds));
-                yield return new(FitConditions.Of(instance), Microvolts(amperes, shared));
-            }
-        }
+        return TrunkSums.Drops(feed, TrunkSums.Draws(machine, feed.Masters, use), at, Microvolts);
     }
+
+    private static string IdOf(FieldCircuit circuit, Master master) => $"{Id}{circuit.Name.Value}-{master.Name.Value}";
 
     private static Load Of(FieldCircuit circuit, Master master) =>
         new(
-            $"{Id}{circuit.Name.Value}-{master.Name.Value}",
+            IdOf(circuit, master),
             Text.Of([
                 new(
                     "en",
@@ -61,9 +48,6 @@ internal static class TrunkDrops
                 ),
             ]),
             "V",
-            1_000_000
+            Microvolts
         );
-
-    private static long Microvolts(Rational amperes, Rational ohm) =>
-        (long)System.Numerics.BigInteger.Min((amperes * ohm * 1_000_000).Ceiling(), TrunkSums.Most);
 }

@@ -15,33 +15,30 @@ namespace Configurator.Core.Engineering.Power;
 /// <remarks>Source: CON-03. Constant power is taken at the least voltage allowed, which is on the safe side.</remarks>
 internal static class TrunkSums
 {
-    /// <summary>A drop of a thousand volts, or a million amperes or ohms: beyond, all is as bad, and sums stay in
-    /// range.</summary>
-    public const long Most = 1_000_000_000_000;
+    private const long Nanovolts = 1_000_000_000;
+
+    /// <summary>Of a thousand volts or more: beyond, all is as bad, and sums stay in range.</summary>
+    private const long Most = 1_000_000_000_000;
 
     /// <summary>With more, only the trunk with all extensions is looked at.</summary>
     private const int ExtensionsMax = 5;
 
     public static IEnumerable<WeightedSum> Of(Machine machine) =>
         machine.Control.Power is { } power
-            ? Mountings(machine).SelectMany(mounting => Of(machine, power, mounting)).Concat(Supplies(machine, power))
+            ? Mountings(machine).SelectMany(mounting => Of(machine, power, mounting))
             : [];
 
     private static IEnumerable<WeightedSum> Of(Machine machine, FieldPower power, Mounting mounting)
     {
         var feed = TrunkFeed.Of(power, machine, mounting.Masters);
-        ImmutableArray<long> loops = [.. feed.LoopOhm.Select(Micro)];
         foreach (var use in power.Circuits.Select(circuit => circuit.Feeds).Distinct())
         {
-            ImmutableArray<ImmutableArray<FitInstance>> taps =
-            [
-                .. mounting.Masters.Select(master => Behind(machine, master.Name.Value)),
-            ];
-            for (var at = 0; at < taps.Length; at++)
+            ImmutableArray<TrunkDraw> draws = [.. Draws(machine, feed.Masters, use)];
+            for (var at = 0; at < feed.Masters.Length; at++)
             {
-                var drop = DropAt(at, loops, taps, use, mounting);
+                ImmutableArray<WeightedTerm> drop = [.. Drops(feed, draws, at, Nanovolts)];
                 yield return Within(mounting, drop);
-                foreach (var far in Furthest(machine, power, mounting.Masters[at], taps[at], use))
+                foreach (var far in Furthest(machine, power, feed.Masters[at], use))
                 {
                     yield return Within(mounting with { And = FitConditions.Of(far) }, drop);
                 }
@@ -49,18 +46,41 @@ internal static class TrunkSums
         }
     }
 
-    /// <summary>Devices that may be the one with the least voltage behind a master: of those with a cable from the
-    /// master itself, none that loses less than one that is always mounted.</summary>
-    private static IEnumerable<FitInstance> Furthest(
-        Machine machine,
-        FieldPower power,
-        Master master,
-        ImmutableArray<FitInstance> tap,
-        CircuitUse use
+    /// <summary>All that may be drawn on a trunk with these masters: by themselves, and by what is at home
+    /// there.</summary>
+    public static IEnumerable<TrunkDraw> Draws(Machine machine, ImmutableArray<Master> masters, CircuitUse use) =>
+        masters
+            .SelectMany(
+                (master, tap) =>
+                    Behind(machine, master)
+                        .Select(one => new TrunkDraw(FitConditions.Of(one), tap, TapLoads.AmperesMax(one, use)))
+                        .Prepend(new(FitConditions.Of(machine, master), tap, TapLoads.AmperesMax(master, use)))
+            )
+            .Where(draw => draw.Amperes > 0);
+
+    /// <summary>What each of them adds to the drop at one master, in parts of a volt, rounded up.</summary>
+    /// <param name="at">Which of the masters.</param>
+    public static IEnumerable<WeightedTerm> Drops(
+        TrunkFeed feed,
+        IEnumerable<TrunkDraw> draws,
+        int at,
+        long partsOfVolt
     )
     {
+        var loops = feed.LoopOhm;
+        return draws.Select(draw => new WeightedTerm(
+            draw.When,
+            (long)BigInteger.Min((draw.Amperes * loops[Math.Min(draw.Tap, at)] * partsOfVolt).Ceiling(), Most)
+        ));
+    }
+
+    /// <summary>Devices that may be the one with the least voltage behind a master: of those with a cable from the
+    /// master itself, none that loses less than one that is always mounted.</summary>
+    private static IEnumerable<FitInstance> Furthest(Machine machine, FieldPower power, Master master, CircuitUse use)
+    {
+        ImmutableArray<FitInstance> tap = [.. Behind(machine, master)];
         var near = tap.Where(instance =>
-                Current(instance, use) > 0 && machine.Plan.HomeOf(instance.Key)?.Master == master.Name.Value
+                TapLoads.AmperesMax(instance, use) > 0 && machine.Plan.HomeOf(instance.Key)?.Master == master.Name.Value
             )
             .Select(instance => (Instance: instance, Drop: DeviceVolts.OwnDrop(machine, power, master, instance, use)))
             .ToList();
@@ -74,87 +94,14 @@ internal static class TrunkSums
             .Concat(tap.Where(guest => machine.Plan.HomeOf(guest.Key)?.Master != master.Name.Value));
     }
 
-    /// <summary>In nanovolts.</summary>
-    private static WeightedSum DropAt(
-        int at,
-        ImmutableArray<long> loops,
-        ImmutableArray<ImmutableArray<FitInstance>> taps,
-        CircuitUse use,
-        Mounting mounting
-    ) =>
-        new(
-            mounting.Masters.Select((master, j) => Drop(Own(master, use), loops[Math.Min(at, j)])).Sum(),
-            [
-                .. taps.SelectMany(
-                        (tap, j) =>
-                            tap.Select(instance => new WeightedTerm(
-                                FitConditions.Of(instance),
-                                Drop(Current(instance, use), loops[Math.Min(at, j)])
-                            ))
-                    )
-                    .Where(term => term.Weight != 0),
-            ]
-        );
-
     /// <summary>So much more for the mounting that no other configuration comes near.</summary>
-    private static WeightedSum Within(Mounting mounting, WeightedSum sum)
-    {
-        var more = sum.Terms.Sum(term => term.Weight) + 1;
-        return sum with { Terms = [.. sum.Terms, new(mounting.Condition, more)] };
-    }
+    private static WeightedSum Within(Mounting mounting, ImmutableArray<WeightedTerm> terms) =>
+        new(0, terms.Add(new(mounting.Condition, terms.Sum(term => term.Weight) + 1)));
 
-    /// <summary>What each supply gives: for ever, and at start-up.</summary>
-    private static IEnumerable<WeightedSum> Supplies(Machine machine, FieldPower power)
-    {
-        foreach (var use in power.Circuits.Select(circuit => circuit.Feeds).Distinct())
-        {
-            var fits = FitConditions
-                .Sound(machine)
-                .Where(instance => use == CircuitUse.SensorSupply || instance.Fit.Wiring == Wiring.Port)
-                .ToList();
-            yield return Sum(
-                machine,
-                fits,
-                use,
-                instance => TapLoads.Current(instance, use),
-                master => master.Device.Current
-            );
-            yield return Sum(
-                machine,
-                fits,
-                use,
-                instance => SupplyChecks.StartUp(instance, use),
-                master => master.Device.StartUpCurrent ?? master.Device.Current
-            );
-        }
-    }
-
-    private static WeightedSum Sum(
-        Machine machine,
-        IEnumerable<FitInstance> fits,
-        CircuitUse use,
-        Func<FitInstance, Microamperes> current,
-        Func<Master, Quantity?> own
-    ) =>
-        new(
-            0,
-            [
-                .. fits.Select(instance => new WeightedTerm(FitConditions.Of(instance), current(instance).Value)),
-                .. use == CircuitUse.SensorSupply
-                    ? machine.Control.Masters.Select(master => new WeightedTerm(
-                        FitConditions.Of(machine, master),
-                        own(master) is { } stated ? Microamperes.From(stated).Value : 0
-                    ))
-                    : [],
-            ]
-        );
-
-    public static ImmutableArray<FitInstance> Behind(Machine machine, MasterName master) =>
-        [
-            .. FitConditions
-                .At(machine, master)
-                .SelectMany(instance => FitConditions.Behind(machine, instance).Prepend(instance)),
-        ];
+    private static IEnumerable<FitInstance> Behind(Machine machine, Master master) =>
+        FitConditions
+            .At(machine, master.Name.Value)
+            .SelectMany(instance => FitConditions.Behind(machine, instance).Prepend(instance));
 
     private static IEnumerable<Mounting> Mountings(Machine machine)
     {
@@ -180,18 +127,6 @@ internal static class TrunkSums
         }
     }
 
-    /// <summary>Microamperes; constant power at the least voltage.</summary>
-    private static long Current(FitInstance instance, CircuitUse use) =>
-        Micro(TapLoads.Of(instance, use).At(PowerRules.DeviceMin(use)));
-
-    private static long Own(Master master, CircuitUse use) =>
-        Micro(TapLoads.Own(master, use).At(PowerRules.MasterMin(use)));
-
-    private static long Drop(long microamperes, long microohm) =>
-        (long)BigInteger.Min((BigInteger)microamperes * microohm / 1000, Most);
-
-    private static long Micro(Rational value) => (long)BigInteger.Min((value * 1_000_000).Ceiling(), Most);
-
     /// <summary>Masters on the trunk, and when it is these.</summary>
     private sealed record Mounting(ImmutableArray<Master> Masters, ImmutableArray<Condition> When)
     {
@@ -201,3 +136,7 @@ internal static class TrunkSums
         public Condition Condition => new AllOf(And is { } and ? When.Add(and) : When, default);
     }
 }
+
+/// <summary>Amperes that flow on a trunk where a condition holds, from the box to one of its masters.</summary>
+/// <param name="Tap">Which of the masters.</param>
+internal sealed record TrunkDraw(Condition When, int Tap, Rational Amperes);

@@ -18,18 +18,13 @@ internal static class ProcessImage
         machine.Control.Masters.SelectMany(master =>
             InAndOut
                 .Where(isInput => Limit(master, isInput) is not null)
-                .Select(isInput => new WeightedSum(
-                    0,
-                    [
-                        .. FitConditions
+                .Select(isInput =>
+                    FitSums.Of(
+                        FitConditions
                             .At(machine, master.Name.Value)
-                            .Where(instance => Octets(instance, isInput) > 0)
-                            .Select(instance => new WeightedTerm(
-                                FitConditions.Of(instance),
-                                Octets(instance, isInput)
-                            )),
-                    ]
-                ))
+                            .Select(instance => (instance, (long)Octets(instance, isInput)))
+                    )
+                )
         );
 
     public static int Octets(FittedMachine fitted, Master master, bool isInput) =>
@@ -67,5 +62,7 @@ internal static class ProcessImage
     }
 
     private static int Octets(FitInstance instance, bool isInput) =>
-        instance.Device.IoLink is not { } data ? 0 : isInput ? data.InputOctets : data.OutputOctets;
+        instance.Device.IoLink is not { } data ? 0
+        : isInput ? data.InputOctets
+        : data.OutputOctets;
 }
