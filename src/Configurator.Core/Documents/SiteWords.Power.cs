@@ -23,9 +23,10 @@ public sealed partial record SiteWords
 
     public string Feeds => Say("Feeds", "Alimenta");
 
-    public string SensorSupply => Say("sensors and communication, L+", "sensores y comunicación, L+");
-
-    public string ActuatorSupply => Say("actuators, 2L+", "actuadores, 2L+");
+    public string FeedOf(Model.CircuitUse use) =>
+        use == Model.CircuitUse.SensorSupply
+            ? Say("sensors and communication, L+", "sensores y comunicación, L+")
+            : Say("actuators, 2L+", "actuadores, 2L+");
 
     public string Supply => Say("Supply", "Fuente");
 

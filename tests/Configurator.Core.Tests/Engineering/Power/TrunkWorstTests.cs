@@ -52,6 +52,21 @@ public class TrunkWorstTests
         );
     }
 
+    // Law: one supply gives what both of its circuits draw in one order; the few orders of this machine are all drawn.
+    [Fact]
+    public void A_supply_of_two_circuits_is_looked_at_as_one()
+    {
+        var catalogue = BaseCatalogue.Whole.Check().Value;
+        var report = Assert.Single(catalogue.AllOrders).Value;
+        var logic = OrderLogic.Of(report.Machine);
+        var least = Weigher.Of(logic, []).Sample(PartialOrder.Empty, 500, seed: 6)!.Value
+            .SelectMany(order => Engineer.Compute(report.Machine, order, report.Machine.Plan).Findings)
+            .Where(finding => finding.Id is "power.supply/supply")
+            .Min(finding => finding.Margin!.Value);
+
+        Assert.Equal(least, report.Findings.Single(one => one.Finding.Id is "power.supply/supply").Finding.Margin);
+    }
+
     // Law: the trunk with every extension loses at least what any configuration loses; the load is that of the checks.
     [Theory]
     [MemberData(nameof(Machines))]

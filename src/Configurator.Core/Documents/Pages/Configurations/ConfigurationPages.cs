@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
+using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
@@ -77,6 +78,9 @@ internal sealed record ConfigurationContext(DocumentContext Documents, Links Lin
     public SiteWords Words => Documents.Words;
 
     public FittedMachine Fitted => Engineered.Report.Fitted;
+
+    /// <summary>The stop function that drops a circuit of the trunk.</summary>
+    public string DroppedBy(FieldCircuit circuit) => circuit.DroppedBy is { } by ? In(by) : Words.StaysAlive;
 
     public Designations Names => Documents.Designations;
 

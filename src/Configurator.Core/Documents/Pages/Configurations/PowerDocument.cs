@@ -55,10 +55,10 @@ internal static class PowerDocument
                 .. power.Circuits.Select(circuit =>
                     Row.Of(
                         circuit.Name.Value,
-                        circuit.Feeds == CircuitUse.SensorSupply ? words.SensorSupply : words.ActuatorSupply,
+                        words.FeedOf(circuit.Feeds),
                         SupplyOf(context, circuit),
                         context.Documents.Print(circuit.Protection),
-                        circuit.DroppedBy is { } by ? context.In(by) : words.StaysAlive
+                        context.DroppedBy(circuit)
                     )
                 ),
             ]

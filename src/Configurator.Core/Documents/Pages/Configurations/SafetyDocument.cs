@@ -78,11 +78,7 @@ internal static class SafetyDocument
             [new(words.Circuit), new(words.Feeds), new(words.DroppedBy)],
             [
                 .. power.Circuits.Select(circuit =>
-                    Row.Of(
-                        circuit.Name.Value,
-                        circuit.Feeds == CircuitUse.SensorSupply ? words.SensorSupply : words.ActuatorSupply,
-                        circuit.DroppedBy is { } by ? context.In(by) : words.StaysAlive
-                    )
+                    Row.Of(circuit.Name.Value, words.FeedOf(circuit.Feeds), context.DroppedBy(circuit))
                 ),
             ]
         );
