@@ -5,6 +5,12 @@ namespace Configurator.Core.Documents;
 // Words of the parts list, the budgets and the acceptance sheet.
 public sealed partial record SiteWords
 {
+    public string Workbook => Say("Workbook of all tables (XLSX)", "Libro con todas las tablas (XLSX)");
+
+    public string Downloads => Say("Downloads", "Descargas");
+
+    public string Table => Say("Table", "Tabla");
+
     public string Parts => Say("Parts", "Piezas");
 
     public string PartsLead =>

@@ -8,4 +8,12 @@ public sealed record LabelSheet(string Id, ImmutableArray<CableLabel> Labels) : 
 /// <param name="Name">What the label names, in large print.</param>
 /// <param name="Lines">What else stands on it.</param>
 /// <param name="Code">The address behind the code; null where there is none.</param>
-public sealed record CableLabel(string Name, ImmutableArray<string> Lines, QrCode? Code);
+/// <param name="Anchor">Names the code's drawing, which labels of one cable share.</param>
+/// <param name="IsFirst">The drawing stands in this label; the others point to it.</param>
+public sealed record CableLabel(
+    string Name,
+    ImmutableArray<string> Lines,
+    QrCode? Code,
+    string Anchor,
+    bool IsFirst
+);

@@ -13,6 +13,17 @@ public sealed record QrCode(string Text, int Side, string Path)
     /// <summary>Clear modules around a code. Source: ISO/IEC 18004, 4 on each side (from memory).</summary>
     public const int Quiet = 4;
 
+    /// <summary>The code with its quiet zone.</summary>
+    public string ViewBox =>
+        string.Create(CultureInfo.InvariantCulture, $"{-Quiet} {-Quiet} {Side + (2 * Quiet)} {Side + (2 * Quiet)}");
+
+    /// <summary>A path that fills all of it.</summary>
+    public string Ground =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"M{-Quiet} {-Quiet}h{Side + (2 * Quiet)}v{Side + (2 * Quiet)}h-{Side + (2 * Quiet)}z"
+        );
+
     public static QrCode Of(string text)
     {
         using var data = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M);

@@ -32,17 +32,17 @@ internal static class LabelsDocument
         var code = address is null
             ? null
             : QrCode.Of($"{address}{PagePaths.Of(published, CablesDocument.Name)}#{cable.Anchor}");
-        return Enumerable.Repeat(
-            new CableLabel(
-                cable.Name,
-                [
-                    cable.From.Item,
-                    cable.To.Item,
-                    $"{published.Document.Value}-CS {context.Words.Revision} {published.Revision}",
-                ],
-                code
-            ),
-            2
+        var label = new CableLabel(
+            cable.Name,
+            [
+                cable.From.Item,
+                cable.To.Item,
+                $"{published.Document.Value}-CS {context.Words.Revision} {published.Revision}",
+            ],
+            code,
+            "code-" + cable.Anchor,
+            IsFirst: true
         );
+        return [label, label with { IsFirst = false }];
     }
 }
