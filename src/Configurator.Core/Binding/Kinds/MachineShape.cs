@@ -73,6 +73,7 @@ internal static class MachineShape
             Required("station", AStation, "Where it stands."),
             Required("entries", Count, "Cable entries."),
             Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
+            Optional("terminal-torque", Of(Dimension.Torque), "Of its terminals; spring terminals if left out."),
             Optional("safety", SafetyOffer, "What it offers safety devices; not counted if left out."),
         ]
     );
