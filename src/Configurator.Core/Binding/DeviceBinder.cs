@@ -82,6 +82,8 @@ internal static class DeviceBinder
             LeadTime = f.Value<Quantity>("lead-time"),
             Ingress = [.. f.Many<string>("ingress").Select(marking => marking.Value)],
             Materials = [.. f.Many<string>("materials").Select(material => material.Value)],
+            Finish = CareBinder.Finish(f.Value<Fields>("finish")),
+            Care = CareBinder.Care(f.Value<Fields>("washing")),
             Alternates = [.. f.Many<string>("alternates").Select(id => new DeviceId(id.Value))],
             Notes = notes.Of($"options/devices/{file.Id.Value}"),
             IsWhole =

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Engineering.AllOrders;
 using Configurator.Core.Engineering.Box;
+using Configurator.Core.Engineering.Hygiene;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Safety;
@@ -27,7 +28,7 @@ public sealed record EngineeredConfiguration(ProvedConfiguration Proved, Enginee
     public Machine Machine => Proved.Machine;
 
     /// <summary>Engineered without failed findings: what a salesperson may call checked.</summary>
-    public bool IsChecked => Report.Findings.All(finding => finding.Verdict != Verdict.Fail);
+    public bool IsChecked => Report.Findings.All(finding => !finding.IsObstacle);
 }
 
 /// <summary>The catalogue with the engineering of every published configuration.</summary>
@@ -58,6 +59,7 @@ public static class Engineer
             .. BoxChecks.Compute(fitted, cables),
             .. PowerChecks.Compute(fitted, cables),
             .. TimingChecks.Compute(fitted),
+            .. HygieneChecks.Compute(fitted),
         ];
         return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);
     }

@@ -71,6 +71,11 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public ImmutableArray<string> Materials { get; init; } = [];
 
+    /// <summary>Null where its maker states none.</summary>
+    public Finish? Finish { get; init; }
+
+    public WashCare Care { get; init; } = WashCare.None;
+
     public ImmutableArray<DeviceId> Alternates { get; init; } = [];
 
     public NoteSet Notes { get; init; } = NoteSet.Empty;

@@ -44,6 +44,7 @@ public static class UnitTable
         Scaled("m", Dimension.Length, 1000, Si),
         Scaled("in", Dimension.Length, Decimal("25.4"), Yard),
         Scaled("ft", Dimension.Length, Decimal("304.8"), Yard),
+        Scaled("um", Dimension.Length, Decimal("0.001"), Si),
         Scaled("mA", Dimension.Current, 1, Si),
         Scaled("A", Dimension.Current, 1000, Si),
         Scaled("V", Dimension.Voltage, 1, Si),
@@ -76,6 +77,8 @@ public static class UnitTable
         Scaled("mm2", Dimension.CrossSection, 1, Si),
         Scaled("AWG", Dimension.CrossSection, 1, Awg),
         Scaled("percent", Dimension.Share, 1, "one hundredth"),
+        Scaled("ppm", Dimension.Share, Decimal("0.0001"), "one millionth"),
+        Scaled("deg", Dimension.Angle, 1, "ISO 80000-3, one degree of arc"),
         Scaled("EUR", Dimension.Money, 1, Iso4217),
         Scaled("USD", Dimension.Money, 1, Iso4217),
     ];
