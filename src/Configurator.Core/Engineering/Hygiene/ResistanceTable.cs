@@ -37,7 +37,7 @@ public static class ResistanceTable
         ("POM", "C B C B C C B"),
         ("PA", "C B C B C C B"),
         ("PTFE", "A A A A A A A"),
-        (Memory, "B B B B B B C"),
+        (Memory, "B B B B B B B"),
     ];
 
     private static readonly ImmutableArray<(string Material, AgentKind Agent, string Note)> Notes =
@@ -49,6 +49,7 @@ public static class ResistanceTable
         ("PUR polyether", AgentKind.Caustic, "residue that dries on the jacket concentrates and breaks the polymer; rinse well"),
         ("EPDM", AgentKind.Peracetic, "peroxide-cured compound; not for fats or mineral oil"),
         ("FKM", AgentKind.HotWater, "steam hydrolysis; grade dependent"),
+        (Memory, AgentKind.HotWater, "short jets only; stressed parts craze"),
         ("polycarbonate", AgentKind.ChlorinatedAlkaline, "stress cracking of stressed parts"),
     ];
 
