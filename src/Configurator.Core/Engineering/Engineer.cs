@@ -78,7 +78,7 @@ public static class Engineer
                 .Configurations.Where(configuration => configuration.Machine.IsWhole)
                 .AsParallel()
                 .AsOrdered()
-                .Select(configuration => Compute(configuration, on)),
+                .Select(configuration => Compute(configuration, proved.Catalogue.Site.Languages, on)),
         ];
         var allOrders = proved
             .Logic.Values.Where(proof => isSound && proof.Logic.Machine.IsWhole)
@@ -107,9 +107,19 @@ public static class Engineer
         };
     }
 
-    private static EngineeredConfiguration Compute(ProvedConfiguration proved, DateOnly? on)
+    private static EngineeredConfiguration Compute(
+        ProvedConfiguration proved,
+        ImmutableArray<string> languages,
+        DateOnly? on
+    )
     {
         var report = Compute(proved.Machine, proved.Configuration, proved.Machine.Plan);
-        return new(proved, report with { Findings = Acceptance.Apply(report.Findings, proved, on) });
+        ImmutableArray<Finding> findings =
+        [
+            .. report
+                .Findings.Concat(TranslationChecks.Compute(report.Fitted, languages))
+                .OrderBy(finding => finding.Id, StringComparer.Ordinal),
+        ];
+        return new(proved, report with { Findings = Acceptance.Apply(findings, proved, on) });
     }
 }

@@ -9,7 +9,31 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 internal static class ConfigurationPages
 {
     public static IEnumerable<Page> Compose(DocumentContext context, EngineeredConfiguration configuration) =>
-        Documents.Select(document => Compose(context, configuration, document));
+        Documents
+            .Select(document => Compose(context, configuration, document))
+            .Concat(
+                Languages(context)
+                    .Skip(1)
+                    .SelectMany(language =>
+                        Documents
+                            .Where(document => document.IsTranslated)
+                            .Select(document =>
+                                Compose(context with { Words = new(language) }, configuration, document)
+                            )
+                    )
+            );
+
+    private static ImmutableArray<string> Languages(DocumentContext context) => context.Catalogue.Site.Languages;
+
+    private static string PathOf(
+        DocumentContext context,
+        PublishedConfiguration published,
+        ConfigurationDocument document,
+        string language
+    ) =>
+        language == Languages(context)[0]
+            ? PagePaths.Of(published, document.Name)
+            : PagePaths.Of(published, document.Name, language);
 
     private static readonly ImmutableArray<ConfigurationDocument> Documents =
     [
@@ -19,6 +43,7 @@ internal static class ConfigurationPages
         PowerDocument.Document,
         SafetyDocument.Document,
         TimingDocument.Document,
+        HygieneDocument.Document,
         SanitationDocument.Document,
     ];
 
@@ -29,7 +54,7 @@ internal static class ConfigurationPages
     )
     {
         var published = configuration.Published;
-        var path = PagePaths.Of(published, document.Name);
+        var path = PathOf(context, published, document, context.Language);
         var links = context.On(path);
         var title = document.Title(context.Words);
         return new(
@@ -56,6 +81,20 @@ internal static class ConfigurationPages
             ],
             Control = context.Control(published, document.Suffix),
             Lead = document.Lead(context.Words),
+            Standards = document.Standards(context.Words),
+            Translations = document.IsTranslated && Languages(context).Length > 1
+                ?
+                [
+                    .. Languages(context)
+                        .Select(language => new Translation(
+                            language,
+                            SiteWords.NameOf(language),
+                            language == context.Language
+                                ? null
+                                : PagePaths.Relative(path, PathOf(context, published, document, language))
+                        )),
+                ]
+                : [],
             Sections = [.. document.Sections(new(context, links, configuration))],
         };
     }
@@ -70,7 +109,14 @@ internal sealed record ConfigurationDocument(
     Func<SiteWords, string> Title,
     Func<SiteWords, string> Lead,
     Func<ConfigurationContext, IEnumerable<Section>> Sections
-);
+)
+{
+    /// <summary>Written once in every language of the site, with a switch between them.</summary>
+    public bool IsTranslated { get; init; }
+
+    /// <summary>Governing texts for the foot of the page.</summary>
+    public Func<SiteWords, string> Standards { get; init; } = _ => "";
+}
 
 /// <summary>One configuration, and how things are called on one page of it.</summary>
 internal sealed record ConfigurationContext(DocumentContext Documents, Links Links, EngineeredConfiguration Engineered)
