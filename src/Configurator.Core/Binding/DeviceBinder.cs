@@ -86,6 +86,7 @@ internal static class DeviceBinder
             Care = CareBinder.Care(f.Value<Fields>("washing")),
             Alternates = [.. f.Many<string>("alternates").Select(id => new DeviceId(id.Value))],
             Notes = notes.Of($"options/devices/{file.Id.Value}"),
+            IsSoundForWashing = f.AreSound("ingress", "materials", "finish", "washing", "alternates"),
             IsWhole =
                 report.Count == before
                 && f.AreSound(

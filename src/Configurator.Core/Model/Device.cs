@@ -80,6 +80,9 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public NoteSet Notes { get; init; } = NoteSet.Empty;
 
+    /// <summary>False where something of what it says of washing was faulty and left out.</summary>
+    public bool IsSoundForWashing { get; init; } = true;
+
     /// <summary>False where something of its definition was faulty and left out.</summary>
     public bool IsWhole { get; init; } = true;
 }

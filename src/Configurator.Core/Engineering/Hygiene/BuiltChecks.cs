@@ -71,7 +71,10 @@ internal static class BuiltChecks
                 new(stated.InBase, unit),
                 new(least, unit),
                 span
-            );
+            ) with
+            {
+                Fix = FormattableString.Invariant($"build it with at least {least} {unit}"),
+            };
     }
 
     private static Finding Caps(FittedMachine fitted, Sanitation sanitation, MasterName carrier, PortSet ports, Area area)

@@ -55,7 +55,8 @@ internal static class MaterialChecks
             .Select(agent =>
                 part.Materials.Select(material => (material, Of: ResistanceTable.Of(material, agent.Kind)))
                     .Where(pair => pair.Of is not null)
-                    .MaxBy(pair => pair.Of!.Rating)
+                    .OrderByDescending(pair => pair.Of!.Rating)
+                    .FirstOrDefault()
                     is { Of: { } worst } found
                     ? new Attack(agent, found.material, worst)
                     : null

@@ -11,7 +11,14 @@ internal static class WashedParts
 {
     /// <summary>All that any order can mount, with the homes of a plan.</summary>
     public static ImmutableArray<WashedPart> Of(Machine machine, PortPlan pins) =>
-        [.. Fits(machine), .. Masters(machine), .. Cables(machine, pins), .. Caps(machine), .. Box(machine)];
+        [
+            .. Fits(machine)
+                .Concat(Masters(machine))
+                .Concat(Cables(machine, pins))
+                .Concat(Caps(machine))
+                .Concat(Box(machine))
+                .Where(part => part.Device?.IsSoundForWashing ?? true),
+        ];
 
     /// <summary>Those on a machine built to a configuration.</summary>
     public static ImmutableArray<WashedPart> On(FittedMachine fitted) =>
