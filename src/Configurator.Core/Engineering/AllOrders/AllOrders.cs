@@ -33,6 +33,10 @@ public sealed record AllOrdersReport(
     ImmutableDictionary<Home, OrderShare> Ports
 )
 {
+    /// <summary>The most severe washing of each part; empty where the machine does not say how it is
+    /// cleaned.</summary>
+    public ImmutableArray<WorstWash> Washed { get; init; } = [];
+
     public bool Holds => Findings.All(worst => !worst.Finding.IsObstacle);
 }
 
@@ -67,7 +71,10 @@ internal static class AllOrdersProof
                     master => ShareByMix(FitConditions.Of(machine, master))
                 ),
             users.ToImmutableDictionary(port => port.Key, port => Share(port.Value))
-        );
+        )
+        {
+            Washed = [.. WorstWash.Of(machine, weigher)],
+        };
 
         OrderShare Share(Condition condition) => new(weigher.Count(condition, PartialOrder.Empty), total);
 

@@ -75,6 +75,8 @@ internal static class AgentChecks
             fitted.Machine.Sanitation!.Span
         ) with
         {
+            // How many are left at the least over all orders is not proved, only whether any is.
+            Margin = null,
             Fix = "add an agent that suits all of it, or take a device of other materials",
             Details = ["", area.Id.Value.Value, HygieneWords.Of(step), string.Join(", ", left).Replace("`", "")],
         };

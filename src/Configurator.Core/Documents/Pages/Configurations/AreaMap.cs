@@ -9,9 +9,10 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 /// number.</summary>
 internal static class AreaMap
 {
-    private const int Width = 960;
-    private const int NameWidth = 430;
-    private const int Row = 34;
+    private const int Width = 760;
+    private const int NameWidth = 200;
+    private const int WashWidth = 200;
+    private const int Row = 28;
     private const int Top = 6;
     private const int Apart = 24;
     private const int Radius = 11;
@@ -36,16 +37,27 @@ internal static class AreaMap
     private static IEnumerable<Shape> RowOf(ConfigurationContext context, Area area, int y)
     {
         var style = WordLists.Plain(area.Class).Replace(' ', '-');
-        yield return new Box(NameWidth, y, Width - NameWidth - 4, Row - 6, style);
-        yield return new Label(NameWidth - 10, y + 19, Title(context, area), "end", "number");
+        var wash = WordLists.Of(SanitationFacts.WashOf(context.Fitted, area), context.Words);
+        yield return new Box(NameWidth, y, Width - NameWidth - WashWidth, Row - 4, style);
+        yield return new Label(NameWidth - 8, y + 17, context.In(area.Title), "end", "number");
+        yield return new Label(Width - WashWidth + 8, y + 17, wash, "start", "number");
         var last = NameWidth;
         foreach (var (station, number) in StationsIn(context.Engineered.Machine, area))
         {
             last = Math.Max(last + Apart, Along(context.Engineered.Machine, station));
-            yield return new Ring(last, y + 14, Radius, "open");
-            yield return new Label(last, y + 19, DocumentContext.Print(number), "middle", "number");
+            yield return new Ring(last, y + 12, Radius, "open");
+            yield return new Label(last, y + 17, DocumentContext.Print(number), "middle", "number");
         }
     }
+
+    /// <summary>What the numbers stand for.</summary>
+    public static string Legend(ConfigurationContext context) =>
+        string.Join(
+            ", ",
+            context.Engineered.Machine.Stations.Select(
+                (station, i) => FormattableString.Invariant($"{i + 1} {context.In(station.Title)}")
+            )
+        );
 
     private static string Title(ConfigurationContext context, Area area) =>
         $"{context.In(area.Title)}: {WordLists.Of(SanitationFacts.WashOf(context.Fitted, area), context.Words)}";
@@ -70,6 +82,6 @@ internal static class AreaMap
         var nodes = machine.Route.Nodes.ToImmutableDictionary(node => node.Id);
         var from = nodes.Values.Min(node => node.X.Value);
         var length = Math.Max(1, nodes.Values.Max(node => node.X.Value) - from);
-        return NameWidth + 20 + (int)((nodes[station.Node].X.Value - from) * (Width - NameWidth - 60) / length);
+        return NameWidth + 20 + (int)((nodes[station.Node].X.Value - from) * (Width - NameWidth - WashWidth - 40) / length);
     }
 }

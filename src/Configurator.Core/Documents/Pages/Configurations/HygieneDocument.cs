@@ -24,7 +24,6 @@ internal static class HygieneDocument
 
     private static readonly ImmutableArray<FindingRule> WithBars =
     [
-        HygieneRules.Agents,
         HygieneRules.Built,
         HygieneRules.Cables,
     ];

@@ -51,6 +51,7 @@ internal static class SanitationDocument
 
         yield return new Caution(words.Cautions, Cautions.Sanitation(words, context.Fitted));
         yield return AreaMap.Of(context);
+        yield return new Paragraph(AreaMap.Legend(context));
         if (context.Fitted.Machine.Sanitation is not null)
         {
             yield return Energies(context);
