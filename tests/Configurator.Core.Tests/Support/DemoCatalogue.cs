@@ -14,6 +14,8 @@ internal static class DemoCatalogue
 
     public static IEnumerable<Machine> Machines => Bound.Value.Machines.Values;
 
+    public static Catalogue Whole => Bound.Value;
+
     private static Catalogue Read()
     {
         var files = Folders
