@@ -35,7 +35,7 @@ public sealed partial record SiteWords
 
     public string SwabResult => Say("Swab result", "Resultado del hisopo");
 
-    public string SignOff => Say("Signed off", "Firma");
+    public string WashSignOff => Say("Signed off", "Firma");
 
     public string NameField => Say("Name", "Nombre");
 

@@ -29,7 +29,11 @@ internal static class HygieneChecks
         );
 
     private static IEnumerable<Finding> Judge(FittedMachine fitted, WashedPart part) =>
-        [IngressChecks.Of(fitted, part), MaterialChecks.Of(fitted, part), .. FinishChecks.Of(part)];
+        [
+            .. part.HasMarking ? [IngressChecks.Of(fitted, part)] : Array.Empty<Finding>(),
+            MaterialChecks.Of(fitted, part),
+            .. FinishChecks.Of(part),
+        ];
 
     /// <summary>Alternates of the library that pass every check there, by id.</summary>
     public static IEnumerable<Device> Passing(FittedMachine fitted, WashedPart part) =>

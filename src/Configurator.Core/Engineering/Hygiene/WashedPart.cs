@@ -21,6 +21,9 @@ internal sealed record WashedPart(
     /// <summary>False for cables, caps and the box: their surfaces are judged by stand-off alone.</summary>
     public bool HasFinish { get; init; }
 
+    /// <summary>False for cables that end in the glands of what they feed: only their jackets are judged.</summary>
+    public bool HasMarking { get; init; } = true;
+
     /// <summary>As messages name it.</summary>
     public string Name => Device is null ? $"`{About}`" : $"`{Device.Id.Value}` of `{About}`";
 

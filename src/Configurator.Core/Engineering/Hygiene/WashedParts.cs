@@ -6,13 +6,14 @@ using Configurator.Core.Model;
 namespace Configurator.Core.Engineering.Hygiene;
 
 /// <summary>Everything on a machine that a wash can reach: devices outside the box, masters, the stock cables at both of
-/// their ends, caps and the box. Cables cut to length have no data; the data sheet of what they feed decides.</summary>
+/// their ends, the jackets of cables cut to length, caps and the box.</summary>
 internal static class WashedParts
 {
     /// <summary>All that any order can mount, with the homes of a plan.</summary>
     public static ImmutableArray<WashedPart> Of(Machine machine, PortPlan pins) =>
         [
             .. Fits(machine)
+                .Concat(Leads(machine))
                 .Concat(Masters(machine))
                 .Concat(Cables(machine, pins))
                 .Concat(Caps(machine))
@@ -42,6 +43,19 @@ internal static class WashedParts
                 ) with
                 {
                     HasFinish = true,
+                }
+            );
+
+    private static IEnumerable<WashedPart> Leads(Machine machine) =>
+        Fits(machine)
+            .Where(part => part.Device!.Leads is not null)
+            .Select(part =>
+                part with
+                {
+                    About = $"{part.About}/lead",
+                    Materials = [part.Device!.Leads!.Jacket],
+                    HasFinish = false,
+                    HasMarking = false,
                 }
             );
 

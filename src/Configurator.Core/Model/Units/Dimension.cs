@@ -20,5 +20,6 @@ public enum Dimension
     CrossSection,
     Share,
     Angle,
+    Torque,
     Money,
 }

@@ -79,6 +79,7 @@ public static class UnitTable
         Scaled("percent", Dimension.Share, 1, "one hundredth"),
         Scaled("ppm", Dimension.Share, Decimal("0.0001"), "one millionth"),
         Scaled("deg", Dimension.Angle, 1, "ISO 80000-3, one degree of arc"),
+        Scaled("N m", Dimension.Torque, 1, Si),
         Scaled("EUR", Dimension.Money, 1, Iso4217),
         Scaled("USD", Dimension.Money, 1, Iso4217),
     ];

@@ -162,7 +162,7 @@ internal static class SanitationDocument
             new(words.CrewField),
             new(words.NameField),
             new(words.TimeField),
-            new(words.SignOff),
+            new(words.WashSignOff),
         ]);
     }
 }
