@@ -22,7 +22,8 @@ internal sealed class SanitationBinder(
         var agents = Unique.By("agent", f.Records("agents").Select(Agent).OfType<Agent>(), agent => agent.Id, report);
         ImmutableArray<WashChange> changes = [.. f.Records("changes").Select(Change).OfType<WashChange>()];
         ImmutableArray<AreaBuild> built = [.. f.Records("areas").Select(Build).OfType<AreaBuild>()];
-        return f.IsWhole && report.Count == before && f.Has("cap") == (cap is not null) && f.Value<Fields>("box") is { } box
+        var isSound = f.IsWhole && report.Count == before && f.Has("cap") == (cap is not null);
+        return isSound && f.Value<Fields>("box") is { } box
             ? new(f.Span)
             {
                 Cap = cap,

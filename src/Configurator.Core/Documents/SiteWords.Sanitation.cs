@@ -100,7 +100,10 @@ public sealed partial record SiteWords
     public string NeverHere(string agents) => Say($"Never here: {agents}.", $"Aquí nunca: {agents}.");
 
     public string NoAgentLeft(string areas) =>
-        Say($"{areas}: no agent suits everything fitted. Ask before you go on.", $"{areas}: ningún producto sirve para todo lo montado. Pregunte antes de seguir.");
+        Say(
+            $"{areas}: no agent suits everything fitted. Ask before you go on.",
+            $"{areas}: ningún producto sirve para todo lo montado. Pregunte antes de seguir."
+        );
 
     public string ScrubIt => Say("Scrub. Do not let foam dry.", "Cepille. No deje secar la espuma.");
 

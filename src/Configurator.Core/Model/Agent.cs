@@ -21,15 +21,3 @@ public sealed record Agent(
     /// <summary>Used only where this holds; null for always.</summary>
     public Condition? When { get; init; }
 }
-
-/// <summary>Sorts of agents that resistance tables know.</summary>
-public enum AgentKind
-{
-    ChlorinatedAlkaline,
-    Caustic,
-    Acid,
-    Quat,
-    Peracetic,
-    Hypochlorite,
-    HotWater,
-}

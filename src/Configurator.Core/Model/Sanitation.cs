@@ -32,11 +32,3 @@ public sealed record Sanitation(SourceSpan Span)
 
     public AreaBuild? BuildOf(AreaId area) => Areas.FirstOrDefault(build => build.Area == area);
 }
-
-/// <summary>Where it holds, these areas are washed in another way.</summary>
-public sealed record WashChange(Condition When, WashMethod Wash, ImmutableArray<AreaId> Areas);
-
-/// <summary>How cables and boxes are mounted in an area.</summary>
-/// <param name="StandOff">From the surface behind; null where nobody says.</param>
-/// <param name="CablesMax">Cables that may end in it; null for no limit.</param>
-public sealed record AreaBuild(AreaId Area, Quantity? StandOff, int? CablesMax, SourceSpan Span);

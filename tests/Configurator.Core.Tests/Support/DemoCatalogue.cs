@@ -22,6 +22,7 @@ internal static class DemoCatalogue
             .SelectMany(folder =>
                 Directory.EnumerateFiles(Path.Combine(Repository.Folder, folder), "*", SearchOption.AllDirectories)
             )
+            .Append(Path.Combine(Repository.Folder, "site-templates", "site.yaml"))
             .Select(file => new SourceFile(
                 Path.GetRelativePath(Repository.Folder, file).Replace('\\', '/'),
                 File.ReadAllBytes(file)

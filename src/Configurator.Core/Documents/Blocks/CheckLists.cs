@@ -6,9 +6,3 @@ namespace Configurator.Core.Documents.Blocks;
 public sealed record CheckLists(ImmutableArray<CheckList> Lists, bool HasBoxes) : Block;
 
 public sealed record CheckList(string Title, ImmutableArray<string> Items);
-
-/// <summary>Fields to be filled in by hand.</summary>
-public sealed record FormFields(ImmutableArray<FormField> Fields) : Block;
-
-/// <param name="Hint">Who sets it; empty where nobody but the writer does.</param>
-public sealed record FormField(string Label, string Hint = "");

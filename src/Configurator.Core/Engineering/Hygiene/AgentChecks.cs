@@ -3,12 +3,6 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Engineering.Hygiene;
 
-/// <summary>An agent of a step in an area, and what there rules it out.</summary>
-internal sealed record AgentFate(Area Area, Agent Agent, IReadOnlyList<WashedPart> RuledOutBy)
-{
-    public bool IsLeft => RuledOutBy.Count == 0;
-}
-
 /// <summary>Which agents suit everything fitted in an area: what is left when each part has ruled out what harms
 /// it.</summary>
 internal static class AgentChecks
@@ -63,7 +57,10 @@ internal static class AgentChecks
         var left = fates.Where(fate => fate.IsLeft).Select(fate => $"`{fate.Agent.Id.Value}`").ToList();
         var lost = fates
             .Where(fate => !fate.IsLeft)
-            .Select(fate => $"`{fate.Agent.Id.Value}` is ruled out by {string.Join(", ", fate.RuledOutBy.Select(p => p.Name))}");
+            .Select(fate =>
+                $"`{fate.Agent.Id.Value}` is ruled out by "
+                + string.Join(", ", fate.RuledOutBy.Select(part => part.Name))
+            );
         return Finding.AtLeast(
             HygieneRules.Agents,
             $"{area.Id.Value}/{HygieneWords.Of(step)}",

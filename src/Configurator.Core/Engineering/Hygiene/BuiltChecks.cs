@@ -14,7 +14,8 @@ internal static class BuiltChecks
     public static IEnumerable<Finding> Compute(FittedMachine fitted)
     {
         var sanitation = fitted.Machine.Sanitation!;
-        yield return AtLeast("floor", "clear height below the machine", sanitation.Floor, FloorMillimetresMin, sanitation.Span);
+        var (floor, span) = (sanitation.Floor, sanitation.Span);
+        yield return AtLeast("floor", "clear height below the machine", floor, FloorMillimetresMin, span);
         yield return AtLeast("slope", "fall of level surfaces", sanitation.Slope, FallDegreesMin, sanitation.Span);
         foreach (var area in fitted.Machine.Areas.Where(area => IsWet(fitted, area)))
         {
@@ -77,7 +78,13 @@ internal static class BuiltChecks
             };
     }
 
-    private static Finding Caps(FittedMachine fitted, Sanitation sanitation, MasterName carrier, PortSet ports, Area area)
+    private static Finding Caps(
+        FittedMachine fitted,
+        Sanitation sanitation,
+        MasterName carrier,
+        PortSet ports,
+        Area area
+    )
     {
         var used = fitted.PluggedInto(carrier).Select(pair => pair.Home.Port).Distinct().Count();
         var open = ports.Numbers.Count() - used;

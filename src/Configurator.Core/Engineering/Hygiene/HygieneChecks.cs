@@ -40,7 +40,8 @@ internal static class HygieneChecks
         (part.Device?.Alternates ?? [])
             .Select(id => fitted.Machine.Library.GetValueOrDefault(id))
             .OfType<Device>()
-            .Where(other => other is { IsWhole: true, IsSoundForWashing: true } && Judge(fitted, part.With(other)).All(finding => !finding.IsOpen))
+            .Where(other => other is { IsWhole: true, IsSoundForWashing: true })
+            .Where(other => Judge(fitted, part.With(other)).All(finding => !finding.IsOpen))
             .OrderBy(other => other.Id.Value);
 
     private static string Mend(FittedMachine fitted, WashedPart part) =>

@@ -5,8 +5,8 @@ using Configurator.Core.Model;
 namespace Configurator.Core.Engineering.Hygiene;
 
 /// <summary>
-/// Conditions on the order under which washing is at its worst. Where every one that can hold has a configuration in which
-/// it does, and all of these pass, no other configuration can fail.
+/// Conditions on the order under which washing is at its worst. Where every one that can hold has a configuration in
+/// which it does, and all of these pass, no other configuration can fail.
 /// </summary>
 internal static class HygieneWorst
 {

@@ -3,14 +3,6 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Engineering.Hygiene;
 
-/// <summary>What an agent does to a part: the worst of its materials, and which that is.</summary>
-internal sealed record Attack(Agent Agent, string Material, Resistance Resistance)
-{
-    public string Text =>
-        $"`{Agent.Id.Value}` on {Material}: {HygieneWords.Of(Resistance.Rating)}"
-        + $"{(Resistance.Note.Length > 0 ? $", {Resistance.Note}" : "")} ({HygieneWords.Of(Resistance.Basis)})";
-}
-
 /// <summary>Does every washed part bear at least one agent of each step of its area?</summary>
 internal static class MaterialChecks
 {
@@ -67,7 +59,10 @@ internal static class MaterialChecks
         [.. part.Materials.Where(material => ResistanceTable.Of(material, AgentKind.Caustic) is null)];
 
     /// <summary>Steps in which agents come into an area, with those agents.</summary>
-    public static IEnumerable<(CleaningStep Step, ImmutableArray<Agent> Agents)> Steps(FittedMachine fitted, Area area) =>
+    public static IEnumerable<(CleaningStep Step, ImmutableArray<Agent> Agents)> Steps(
+        FittedMachine fitted,
+        Area area
+    ) =>
         Enum.GetValues<CleaningStep>()
             .Select(step => (step, Washing.Agents(fitted.Machine, area, step, fitted.Configuration.QuantityOf)))
             .Where(step => !step.Item2.IsEmpty);

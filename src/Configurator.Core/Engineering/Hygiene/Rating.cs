@@ -9,6 +9,3 @@ public enum Rating
     Limited,
     Avoid,
 }
-
-/// <summary>One cell of a resistance table, with how sure it is.</summary>
-public sealed record Resistance(Rating Rating, Basis Basis, string Note);

@@ -5,8 +5,9 @@ namespace Configurator.Core.Engineering.Hygiene;
 
 /// <summary>How materials bear cleaning agents at usual strength.</summary>
 /// <remarks>
-/// Source: general resistance charts (common practice); cells marked <c>+</c>: a public article on cable materials, pages
-/// of seal makers and a case study on plastics, corroborated; PMMA: from memory. Grades differ: the maker's sheet decides.
+/// Source: general resistance charts (common practice); cells marked <c>+</c>: a public article on cable materials,
+/// pages of seal makers and a case study on plastics, corroborated; PMMA: from memory. Grades differ: the maker's
+/// sheet decides.
 /// </remarks>
 public static class ResistanceTable
 {
@@ -15,8 +16,8 @@ public static class ResistanceTable
 
     private const string Memory = "PMMA";
 
-    /// <summary>In the order of <see cref="AgentKind"/>: chlorinated alkaline, caustic, acid, quat, peracetic, hypochlorite,
-    /// water of 80 degC. A good, B limited, C avoid.</summary>
+    /// <summary>In the order of <see cref="AgentKind"/>: chlorinated alkaline, caustic, acid, quat, peracetic,
+    /// hypochlorite, water of 80 degC. A good, B limited, C avoid.</summary>
     private static readonly ImmutableArray<(string Material, string Cells)> Rows =
     [
         ("304 stainless", "B A A A A B A"),

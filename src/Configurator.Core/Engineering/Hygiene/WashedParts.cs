@@ -5,8 +5,8 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Engineering.Hygiene;
 
-/// <summary>Everything on a machine that a wash can reach: devices outside the box, masters, the stock cables at both of
-/// their ends, the jackets of cables cut to length, caps and the box.</summary>
+/// <summary>Everything on a machine that a wash can reach: devices outside the box, masters, the stock cables at
+/// both of their ends, the jackets of cables cut to length, caps and the box.</summary>
 internal static class WashedParts
 {
     /// <summary>All that any order can mount, with the homes of a plan.</summary>

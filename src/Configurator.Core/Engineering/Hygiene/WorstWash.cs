@@ -20,7 +20,10 @@ public sealed record WorstWash(string About, AreaId Area, WashMethod Method, Sho
         var known = new Dictionary<string, bool>(StringComparer.Ordinal);
         return
         [
-            .. WashedParts.Of(machine, machine.Plan).Where(part => part.HasMarking && IsPossible(part.When)).Select(Worst),
+            .. WashedParts
+                .Of(machine, machine.Plan)
+                .Where(part => part.HasMarking && IsPossible(part.When))
+                .Select(Worst),
         ];
 
         WorstWash Worst(WashedPart part)

@@ -82,6 +82,7 @@ internal static class AreaMap
         var nodes = machine.Route.Nodes.ToImmutableDictionary(node => node.Id);
         var from = nodes.Values.Min(node => node.X.Value);
         var length = Math.Max(1, nodes.Values.Max(node => node.X.Value) - from);
-        return NameWidth + 20 + (int)((nodes[station.Node].X.Value - from) * (Width - NameWidth - WashWidth - 40) / length);
+        const int Room = Width - NameWidth - WashWidth - 40;
+        return NameWidth + 20 + (int)((nodes[station.Node].X.Value - from) * Room / length);
     }
 }

@@ -91,7 +91,11 @@ internal static class SanitationDocument
     {
         ImmutableArray<string> items =
         [
-            .. SanitationFacts.Cares(context.Fitted).SelectMany(care => pick(care)).Select(text => context.In(text)).Distinct(StringComparer.Ordinal),
+            .. SanitationFacts
+                .Cares(context.Fitted)
+                .SelectMany(care => pick(care))
+                .Select(text => context.In(text))
+                .Distinct(StringComparer.Ordinal),
         ];
         return new(title, items.IsEmpty ? [context.Words.Nothing] : items);
     }

@@ -70,17 +70,21 @@ internal static class SanitationSteps
             .Select(area =>
                 (
                     area.First().Area,
-                    Left: string.Join("; ", area.Where(fate => fate.IsLeft).Select(fate => Used(context, fate.Agent))),
-                    Lost: string.Join(", ", area.Where(fate => !fate.IsLeft).Select(fate => context.In(fate.Agent.Title)))
+                    Left: Joined("; ", area.Where(fate => fate.IsLeft), agent => Used(context, agent)),
+                    Lost: Joined(", ", area.Where(fate => !fate.IsLeft), agent => context.In(agent.Title))
                 )
             );
         foreach (var same in fates.GroupBy(fate => (fate.Left, fate.Lost)))
         {
             var names = Names(context, same.Select(fate => fate.Area));
-            yield return (same.Key.Left.Length > 0 ? $"{order(names)} {same.Key.Left}." : context.Words.NoAgentLeft(names))
+            var use = same.Key.Left.Length > 0 ? $"{order(names)} {same.Key.Left}." : context.Words.NoAgentLeft(names);
+            yield return use
                 + (same.Key.Lost.Length > 0 ? $" {context.Words.NeverHere(same.Key.Lost)}" : "");
         }
     }
+
+    private static string Joined(string between, IEnumerable<AgentFate> fates, Func<Agent, string> name) =>
+        string.Join(between, fates.Select(fate => name(fate.Agent)));
 
     private static string Used(ConfigurationContext context, Agent agent) =>
         $"{context.In(agent.Title)} ({AgentFates.Print(context, agent)})";
