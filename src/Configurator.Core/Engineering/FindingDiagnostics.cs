@@ -16,7 +16,14 @@ internal static class FindingDiagnostics
     private const int ConfigurationsNamed = 5;
 
     public static ImmutableArray<FindingRule> Rules { get; } =
-    [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All, .. TimingRules.All, .. PowerRules.All, .. HygieneRules.All];
+    [
+        .. PortRules.All,
+        .. SafetyChecks.All,
+        .. BoxChecks.All,
+        .. TimingRules.All,
+        .. PowerRules.All,
+        .. HygieneRules.All,
+    ];
 
     public static ImmutableArray<Rule> All { get; } =
     [.. Rules.SelectMany(rule => rule.Diagnostics).Distinct(), .. RecordDiagnostics.All];

@@ -10,8 +10,8 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 internal static class AreaMap
 {
     private const int Width = 760;
-    private const int NameWidth = 200;
-    private const int WashWidth = 200;
+    private const int NameWidth = 240;
+    private const int WashWidth = 220;
     private const int Row = 28;
     private const int Top = 6;
     private const int Apart = 24;

@@ -108,7 +108,11 @@ internal static class OverviewDocument
                     .Engineered.Report.Findings.OrderBy(finding => finding.Verdict == Verdict.Pass)
                     .ThenBy(finding => finding.Id, StringComparer.Ordinal)
                     .Select(finding => new Row(
-                        [finding.Id, .. FindingCells.Of(context.Documents, finding), finding.Source ?? finding.Rule.Source],
+                        [
+                            finding.Id,
+                            .. FindingCells.Of(context.Documents, finding),
+                            finding.Source ?? finding.Rule.Source,
+                        ],
                         FindingCells.Status(finding)
                     )),
             ]
