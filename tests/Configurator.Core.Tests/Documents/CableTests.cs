@@ -67,7 +67,8 @@ public class CableTests
     {
         var classes = CheckData.Rows("reference/reference_designation_letters.csv").Select(row => row["letter"]).ToHashSet();
         Assert.All(
-            Rows(name, "parts-list").Concat(Rows(name, "cable-schedule")).SelectMany(row => row.Cells[row.Cells.Length > 10 ? 0 : 4].Text.Split(' ')),
+            Rows(name, "parts-list").SelectMany(row => row.Cells[4].Text.Split(' '))
+                .Concat(Rows(name, "cable-schedule").Select(row => row.Cells[0].Text)),
             designation => Assert.Contains(designation[(designation.IndexOf('-', StringComparison.Ordinal) + 1)..][..1], classes));
     }
 

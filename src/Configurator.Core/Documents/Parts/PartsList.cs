@@ -20,7 +20,7 @@ internal sealed record PartsList(
     {
         var cables = CableList.Of(context);
         return new(
-            [.. Group(Mounted(context).Concat(Splitters(context)))],
+            [.. Group(Mounted(context).Concat(Splitters(context)).Concat(Caps(context)))],
             [
                 .. Group(
                     cables
@@ -57,6 +57,26 @@ internal sealed record PartsList(
             ? context
                 .Fitted.Cabled.Where(pair => pair.Home is { IsPinTwo: true })
                 .Select(pair => (splitter, (Quantity?)null, context.Names.SplitterOf(pair.Instance)))
+            : [];
+
+    /// <summary>One for each port that nothing is plugged into.</summary>
+    private static IEnumerable<(Device Device, Quantity? Length, string Name)> Caps(ConfigurationContext context) =>
+        context.Fitted.Machine.Sanitation?.Cap is { } cap
+            ? PortMapDocument
+                .Carriers(context.Fitted)
+                .SelectMany(carrier =>
+                    carrier
+                        .Device.Ports!.Numbers.Except(
+                            context.Fitted.PluggedInto(carrier.Name).Select(pair => pair.Home.Port)
+                        )
+                        .Select(port =>
+                            (
+                                cap,
+                                (Quantity?)null,
+                                FormattableString.Invariant($"{carrier.Designation(context.Names)}:{port}")
+                            )
+                        )
+                )
             : [];
 
     private static IEnumerable<PartLine> Group(IEnumerable<(Device Device, Quantity? Length, string Name)> parts) =>

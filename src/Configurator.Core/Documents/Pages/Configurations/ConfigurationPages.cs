@@ -36,7 +36,7 @@ internal static class ConfigurationPages
         var links = context.On(page.Path);
         return
         [
-            links.To(set.Workbook, context.Words.Workbook),
+            links.To(set.Workbook, page.Words.Workbook),
             links.To(set.Json, "JSON"),
             .. set.Tables.Where(pair => pair.Page == page)
                 .SelectMany(pair => pair.Tables)
