@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
+using Configurator.Core.Documents.Audits;
 using Configurator.Core.Documents.Pages;
 using Configurator.Core.Documents.Pages.Configurations;
 using Configurator.Core.Engineering;
@@ -7,7 +8,11 @@ using Configurator.Core.Engineering;
 namespace Configurator.Core.Documents;
 
 /// <summary>All pages of a site, finished, and what goes with them unread: templates and assets.</summary>
-public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArray<Page> Pages);
+public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArray<Page> Pages)
+{
+    /// <summary>The documents of each published configuration.</summary>
+    public ImmutableArray<DocumentSet> Sets { get; init; } = [];
+}
 
 /// <summary>Fifth stage: page records and tables, sorted, linked, formatted.</summary>
 public static class Documenter
@@ -16,15 +21,17 @@ public static class Documenter
     public static Outcome<SiteDocuments> Compose(EngineeredCatalogue engineered, string definitions)
     {
         var context = new DocumentContext(engineered, new(engineered.Catalogue.Site.Languages[0]), definitions);
+        ImmutableArray<DocumentSet> sets =
+        [
+            .. engineered.Configurations.Select(configuration => ConfigurationPages.Compose(context, configuration)),
+        ];
         IEnumerable<Page> pages =
         [
             .. CataloguePages.Compose(context),
             .. engineered.Catalogue.Machines.Values.SelectMany(machine => MachinePages.Compose(context, machine)),
             .. engineered.Catalogue.Options.Values.Select(option => OptionPages.Compose(context, option)),
             .. engineered.Catalogue.Devices.Values.Select(device => DevicePages.Compose(context, device)),
-            .. engineered.Configurations.SelectMany(configuration =>
-                ConfigurationPages.Compose(context, configuration)
-            ),
+            .. sets.SelectMany(set => set.Pages),
             .. FindingPages.Compose(context),
         ];
         return new(
@@ -36,6 +43,10 @@ public static class Documenter
                         .OrderBy(page => page.Path, StringComparer.Ordinal),
                 ]
             )
+            {
+                Sets = sets,
+            },
+            [.. sets.SelectMany(set => DocumentAudit.Check(context.Designations, set))]
         );
     }
 }
