@@ -3,7 +3,6 @@ using Configurator.Core.Diagnostics;
 using Configurator.Core.Documents;
 using Configurator.Core.Documents.Pages;
 using Configurator.Core.Review;
-using Configurator.Site.Inspecting;
 using Configurator.Site.Rendering;
 
 namespace Configurator.Site;
@@ -28,33 +27,31 @@ public static class ReviewSite
         }
 
         var earlier = Earlier(before, facts, store);
-        return Documenter
-            .Compose(after.Engineered, facts.Revision)
-            .Then(documents => WithReview(documents, report, verdict, hasBefore: !earlier.IsEmpty))
-            .Then(documents => Renderer.Render(documents, store))
-            .Then(site => new Outcome<SiteFiles>(site.With([new("build-info.json", BuildInfo.Of(facts))])))
-            .Then(site => Inspector.Inspect(site, [.. earlier.Select(file => file.Key)]))
+        return Pipeline
+            .Pages(
+                after.Engineered,
+                facts,
+                store,
+                documents => WithReview(documents, report, verdict, hasBefore: !earlier.IsEmpty),
+                [.. earlier.Select(file => file.Key)]
+            )
             .Then(site => new Outcome<SiteFiles>(site.With(earlier)));
     }
 
-    private static Outcome<SiteDocuments> WithReview(
+    private static SiteDocuments WithReview(
         SiteDocuments documents,
         ReviewReport report,
         ReviewVerdict verdict,
         bool hasBefore
     ) =>
-        new(
-            documents with
-            {
-                Pages =
-                [
-                    .. documents.Pages.Select(page =>
-                        page.Path == PagePaths.Catalogue ? ReviewPage.Announce(page) : page
-                    ),
-                    ReviewPage.Compose(documents.Engineered, report, verdict, hasBefore),
-                ],
-            }
-        );
+        documents with
+        {
+            Pages =
+            [
+                .. documents.Pages.Select(page => page.Path == PagePaths.Catalogue ? ReviewPage.Announce(page) : page),
+                ReviewPage.Compose(documents.Engineered, report, verdict, hasBefore),
+            ],
+        };
 
     /// <summary>Nothing where the earlier side has errors, or its templates do.</summary>
     private static ImmutableArray<KeyValuePair<string, ReadOnlyMemory<byte>>> Earlier(

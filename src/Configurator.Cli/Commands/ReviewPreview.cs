@@ -1,6 +1,10 @@
+using System.Collections.Immutable;
 using Configurator.Cli.Disk;
+using Configurator.Core.Diagnostics;
+using Configurator.Core.Diagnostics.Printing;
 using Configurator.Core.Documents.Pages;
 using Configurator.Core.Review;
+using Configurator.Core.Sources;
 using Configurator.Site;
 
 namespace Configurator.Cli.Commands;
@@ -8,6 +12,8 @@ namespace Configurator.Cli.Commands;
 /// <summary>Writes the preview of a reviewed change.</summary>
 internal static class ReviewPreview
 {
+    private const int ErrorsShown = 10;
+
     public static int Write(ReviewRun run, ReviewSide before, ReviewSide after, ReviewReport report)
     {
         var site = ReviewSite.Build(
@@ -20,7 +26,13 @@ internal static class ReviewPreview
         );
         if (site.HasErrors)
         {
-            run.Errors.WriteLine("configurator: no preview was written: the definitions after the change have errors");
+            run.Errors.WriteLine("configurator: no preview was written: the site after the change has errors");
+            run.Errors.Write(
+                DiagnosticText.Of(
+                    site.Diagnostics.Where(diagnostic => diagnostic.Rule.Severity == Severity.Error).Take(ErrorsShown),
+                    ImmutableDictionary<string, SourceText>.Empty
+                )
+            );
             return ExitCodes.Findings;
         }
 

@@ -9,10 +9,10 @@ namespace Configurator.Site.Inspecting;
 /// </summary>
 internal static class Inspector
 {
-    public static Outcome<SiteFiles> Inspect(SiteFiles site) => Inspect(site, []);
+    public static Outcome<SiteFiles> Inspect(SiteFiles site) => InspectBeside(site, []);
 
     /// <param name="beside">Paths of files inspected elsewhere that links may lead to.</param>
-    public static Outcome<SiteFiles> Inspect(SiteFiles site, ImmutableArray<string> beside)
+    public static Outcome<SiteFiles> InspectBeside(SiteFiles site, ImmutableArray<string> beside)
     {
         ImmutableArray<KeyValuePair<string, ReadOnlyMemory<byte>>> files = [.. site.Files];
         var facts = new PageFacts[files.Length];

@@ -88,12 +88,14 @@ public class ReviewPairTests
         ReviewJson.Of(Report, ReviewVerdict.Usual),
         ReviewJson.Of(ReviewPair.Compare(BaseCatalogue.Whole, ReviewPair.Changed, new(2027, 3, 2)), ReviewVerdict.Usual));
 
-    // Golden: UPDATE_EXPECTED=1 writes it anew.
+    // Golden, without the pages: which there are changes with every new document. UPDATE_EXPECTED=1 writes it anew.
     [Fact]
     public void The_summary_is_the_one_that_was_read_and_approved()
     {
         var file = Path.Combine(Repository.Folder, "tests", "Data", "review", "summary.md");
-        var summary = ReviewMarkdown.Of(Report, ReviewVerdict.Usual);
+        var summary = ReviewMarkdown.Of(
+            Report with { Changes = [.. Report.Changes.Where(change => change.Kind.Topic != ReviewTopic.Site)] },
+            ReviewVerdict.Usual);
         if (Environment.GetEnvironmentVariable("UPDATE_EXPECTED") == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(file)!);
