@@ -71,6 +71,7 @@ internal static class OptionShape
             Optional("comes-with", new ListShape(new LinkShape()), "Options that are added without asking."),
             Optional("price", Of(Dimension.Money), "List price without its devices."),
             Optional("fits", new ListShape(Fit), "What it mounts."),
+            Optional("washing", SanitationShape.Care, "What a cleaning crew has to know of it."),
             Optional(
                 "touches-box",
                 new ListShape(WordShape.Of<BoxTouch>()),

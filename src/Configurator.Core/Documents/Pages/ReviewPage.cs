@@ -69,7 +69,7 @@ public static class ReviewPage
         ];
         return
         [
-            new Paragraph(Plain(verdict.Say(report))),
+            new Paragraph(Sentence(verdict.Say(report))),
             new Facts([Fact.Of(words.Before, report.Before), Fact.Of(words.Now, report.After)]),
             .. lines.Select(line => new Paragraph(Plain(line) + ".")),
             .. report.Limits.IsEmpty
@@ -82,21 +82,38 @@ public static class ReviewPage
     {
         var more = changes.Length - RowsMax;
         var caption = string.Create(CultureInfo.InvariantCulture, $"{kind.Title} ({changes.Length}): {kind.Meaning}");
-        return new(
-            kind.Id,
-            caption + (more > 0 ? string.Create(CultureInfo.InvariantCulture, $"; the first {RowsMax} are shown") : ""),
-            [
-                new(words.What),
-                new(words.Machine),
-                new(words.Before),
-                new(words.Now),
-                new(words.InConfigurations),
-                new(words.Remark),
-                new(words.Level),
-                new(words.SeePages),
-            ],
-            [.. changes.Take(RowsMax).Select(change => Of(words, change, hasBefore))]
+        return Filled(
+            new(
+                kind.Id,
+                caption
+                    + (more > 0 ? string.Create(CultureInfo.InvariantCulture, $"; the first {RowsMax} are shown") : ""),
+                [
+                    new(words.What),
+                    new(words.Machine),
+                    new(words.Before),
+                    new(words.Now),
+                    new(words.InConfigurations),
+                    new(words.Remark),
+                    new(words.Level),
+                    new(words.SeePages),
+                ],
+                [.. changes.Take(RowsMax).Select(change => Of(words, change, hasBefore))]
+            )
         );
+    }
+
+    /// <summary>Without the columns in which no row says anything.</summary>
+    private static Table Filled(Table table)
+    {
+        var filled = Enumerable
+            .Range(0, table.Columns.Length)
+            .Where(column => table.Rows.Any(row => !row.Cells[column].IsEmpty))
+            .ToList();
+        return table with
+        {
+            Columns = [.. filled.Select(column => table.Columns[column])],
+            Rows = [.. table.Rows.Select(row => row with { Cells = [.. filled.Select(column => row.Cells[column])] })],
+        };
     }
 
     private static Row Of(SiteWords words, Change change, bool hasBefore) =>
@@ -124,6 +141,8 @@ public static class ReviewPage
                 pages.Length == 1 ? word : $"{word}: {page[(page.LastIndexOf('/') + 1)..]}",
                 folder + page
             ));
+
+    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + Plain(text[1..]) + ".";
 
     /// <summary>Pages show names without backticks.</summary>
     private static string Plain(string text) => Printable.Of(text.Replace("`", "", StringComparison.Ordinal));
