@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Binding;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Documents;
@@ -45,24 +46,32 @@ public static class Pipeline
     ) =>
         engineered.HasErrors
             ? engineered.Then(catalogue => Renderer.Check(catalogue.Catalogue, store))
-            : engineered.Then(catalogue => Pages(catalogue, facts, store));
+            : engineered.Then(catalogue => Pages(catalogue, facts, store, documents => documents, []));
 
-    private static Outcome<SiteFiles> Pages(EngineeredCatalogue engineered, RunFacts facts, ITemplateStore? store) =>
+    /// <param name="finish">What is done to the documents before they are rendered.</param>
+    /// <param name="beside">Paths of files that the site will lie beside and may link to.</param>
+    internal static Outcome<SiteFiles> Pages(
+        EngineeredCatalogue engineered,
+        RunFacts facts,
+        ITemplateStore? store,
+        Func<SiteDocuments, SiteDocuments> finish,
+        ImmutableArray<string> beside
+    ) =>
         Inspected(
             Documenter
                 .Compose(engineered, facts.Revision)
+                .Then(documents => new Outcome<SiteDocuments>(finish(documents)))
                 .Then(documents => WithDownloads(Renderer.Render(documents, store), documents))
-                .Then(site => WithBuildInfo(site, facts))
+                .Then(site => WithBuildInfo(site, facts)),
+            beside
         );
 
     /// <summary>Links to a page that could not be made are no fault of their own.</summary>
-    private static Outcome<SiteFiles> Inspected(Outcome<SiteFiles> site) =>
-        site.HasErrors ? site : site.Then(Inspector.Inspect);
+    private static Outcome<SiteFiles> Inspected(Outcome<SiteFiles> site, ImmutableArray<string> beside) =>
+        site.HasErrors ? site : site.Then(files => Inspector.InspectBeside(files, beside));
 
     private static Outcome<SiteFiles> WithDownloads(Outcome<SiteFiles> site, SiteDocuments documents) =>
-        site.HasErrors
-            ? site
-            : site.Then(pages => Audited(pages.With(DownloadFiles.Of(documents)), documents));
+        site.HasErrors ? site : site.Then(pages => Audited(pages.With(DownloadFiles.Of(documents)), documents));
 
     private static Outcome<SiteFiles> Audited(SiteFiles site, SiteDocuments documents) =>
         new(site, [.. DownloadChecks.Check(documents, site)]);

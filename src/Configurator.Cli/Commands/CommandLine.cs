@@ -39,6 +39,7 @@ internal static class CommandLine
                 OrderCommand.Make(output, errors),
                 ProveCommand.Make(output, errors),
                 PlanCommand.Make(output, errors),
+                ReviewCommand.Make(output, errors),
                 SchemaCommand.Make(output, errors),
                 AboutCommand.Make(output, errors),
             }

@@ -45,6 +45,12 @@ internal sealed class ExamplesFirst(HelpAction help) : SynchronousCommandLineAct
                 ("configurator prove pantry-four --format json", "of one, for a program"),
                 ("configurator prove pantry-four --weigh mass", "all of one load: extremes, margins, histogram"),
             ],
+            "review" =>
+            [
+                ("configurator review origin/main", "these files against that branch"),
+                ("configurator review v1.2 v1.3 --format markdown", "two revisions, for a summary"),
+                ("configurator review ../old ../new --site _site", "two folders, with a preview to look at"),
+            ],
             "schema" =>
             [
                 ("configurator schema", "write what editors check definitions with"),
@@ -57,6 +63,7 @@ internal sealed class ExamplesFirst(HelpAction help) : SynchronousCommandLineAct
                 ("configurator publish --to _site", "build the site"),
                 ("configurator order pantry-four hot-fill", "try an order"),
                 ("configurator prove", "count configurations, check the rules"),
+                ("configurator review origin/main", "say what a change means"),
                 ("configurator schema", "write what editors check definitions with"),
                 ("configurator about CFG2003", "what a code means and how to fix it"),
             ],

@@ -29,7 +29,7 @@ internal static class SchemaCommand
             Description = "Write nothing; exit with 1 if a schema there is not what this version writes",
         };
         var catalogue = Shared.Catalogue();
-        var command = new Command("schema", "Write JSON Schemas of the definitions, for editors.")
+        var command = new Command("schema", "Write JSON Schemas: of the definitions, for editors, and of reviews, for programs.")
         {
             target,
             check,
@@ -59,7 +59,7 @@ internal static class SchemaCommand
 
     private static int Run(SchemaFolder folder, string shown, bool check, TextWriter output, TextWriter errors)
     {
-        var files = SchemaWriter.Files();
+        var files = SchemaWriter.All();
         if (folder.Judge(files) is { } problem)
         {
             return Report.Environment(problem, errors);

@@ -9,12 +9,17 @@ namespace Configurator.Site.Inspecting;
 /// </summary>
 internal static class Inspector
 {
-    public static Outcome<SiteFiles> Inspect(SiteFiles site)
+    public static Outcome<SiteFiles> Inspect(SiteFiles site) => InspectBeside(site, []);
+
+    /// <param name="beside">Paths of files inspected elsewhere that links may lead to.</param>
+    public static Outcome<SiteFiles> InspectBeside(SiteFiles site, ImmutableArray<string> beside)
     {
         ImmutableArray<KeyValuePair<string, ReadOnlyMemory<byte>>> files = [.. site.Files];
         var facts = new PageFacts[files.Length];
         Parallel.For(0, files.Length, i => facts[i] = Read(files[i].Key, files[i].Value));
-        var pages = facts.ToDictionary(page => page.Path, StringComparer.Ordinal);
+        var pages = facts
+            .Concat(beside.Select(path => new PageFacts(path)))
+            .ToDictionary(page => page.Path, StringComparer.Ordinal);
         return new(
             site,
             Repeats.Fold(

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Configurator.Core.Binding.Kinds;
+using Configurator.Core.Review.Printing;
 
 namespace Configurator.Core.Binding.Schemas;
 
@@ -25,6 +26,14 @@ public static class SchemaWriter
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
+
+    /// <summary>Those of definitions, and that of reviews as JSON, in ordinal order of their names.</summary>
+    public static ImmutableArray<SchemaFile> All() =>
+        [
+            .. Files()
+                .Append(new(ReviewSchema.Name, ReviewSchema.Make().ToJsonString(Style) + "\n"))
+                .OrderBy(file => file.Name, StringComparer.Ordinal),
+        ];
 
     /// <summary>One file a kind, in ordinal order of their names.</summary>
     public static ImmutableArray<SchemaFile> Files() =>

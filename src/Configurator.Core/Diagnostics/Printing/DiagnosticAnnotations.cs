@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 
 namespace Configurator.Core.Diagnostics.Printing;
@@ -9,9 +8,6 @@ namespace Configurator.Core.Diagnostics.Printing;
 /// there.</remarks>
 public static class DiagnosticAnnotations
 {
-    private const int EachLevelMax = 10;
-    private const int MessageLengthMax = 4096;
-
     public static string Of(IEnumerable<Diagnostic> diagnostics)
     {
         var text = new StringBuilder();
@@ -22,7 +18,7 @@ public static class DiagnosticAnnotations
                 .OrderByDescending(group => group.Key)
         )
         {
-            foreach (var diagnostic in level.Take(EachLevelMax))
+            foreach (var diagnostic in level.Take(WorkflowCommand.EachLevelMax))
             {
                 text.Append(Command(diagnostic)).Append('\n');
             }
@@ -31,35 +27,13 @@ public static class DiagnosticAnnotations
         return text.ToString();
     }
 
-    private static string Command(Diagnostic diagnostic)
-    {
-        var level =
-            diagnostic.Rule.Severity == Severity.Note ? "notice" : DiagnosticText.Word(diagnostic.Rule.Severity);
-        var (path, line, column, length) = diagnostic.Span;
-        var place = string.Create(
-            CultureInfo.InvariantCulture,
-            $"file={Property(path)},line={line},endLine={line},col={column},endColumn={column + Math.Max(0, length)}"
+    private static string Command(Diagnostic diagnostic) =>
+        WorkflowCommand.Of(
+            diagnostic.Rule.Severity,
+            diagnostic.Span,
+            $"{diagnostic.Rule.Code}: {diagnostic.Rule.Title}",
+            new[] { diagnostic.Message }
+                .Concat(diagnostic.Notes.Select(note => $"{note.Span}: {note.Message}"))
+                .Concat(diagnostic.Fix is { } fix ? [$"to fix: {fix.Message}"] : Array.Empty<string>())
         );
-        return $"::{level} {place},title={Property($"{diagnostic.Rule.Code}: {diagnostic.Rule.Title}")}::{Message(diagnostic)}";
-    }
-
-    private static string Message(Diagnostic diagnostic)
-    {
-        var lines = new[] { diagnostic.Message }
-            .Concat(diagnostic.Notes.Select(note => $"{note.Span}: {note.Message}"))
-            .Concat(diagnostic.Fix is { } fix ? [$"to fix: {fix.Message}"] : Array.Empty<string>())
-            .Select(Printable.Line);
-        var message = string.Join('\n', lines);
-        return Data(message.Length <= MessageLengthMax ? message : message[..(MessageLengthMax - 4)] + " ...");
-    }
-
-    private static string Data(string text) =>
-        text.Replace("%", "%25", StringComparison.Ordinal)
-            .Replace("\r", "%0D", StringComparison.Ordinal)
-            .Replace("\n", "%0A", StringComparison.Ordinal);
-
-    private static string Property(string text) =>
-        Data(Printable.Line(text))
-            .Replace(":", "%3A", StringComparison.Ordinal)
-            .Replace(",", "%2C", StringComparison.Ordinal);
 }

@@ -9,7 +9,7 @@ namespace Configurator.Core.Diagnostics.Printing;
 /// <summary>Prints diagnostics for programs.</summary>
 public static class DiagnosticJson
 {
-    private static readonly JsonWriterOptions Style = new()
+    internal static readonly JsonWriterOptions Style = new()
     {
         Indented = true,
         NewLine = "\n",

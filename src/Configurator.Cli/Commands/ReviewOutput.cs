@@ -1,0 +1,40 @@
+using Configurator.Core.Review;
+using Configurator.Core.Review.Printing;
+using Configurator.Site;
+
+namespace Configurator.Cli.Commands;
+
+/// <summary>How a review is printed.</summary>
+internal enum ReviewFormat
+{
+    Text,
+    Markdown,
+    Github,
+    Sarif,
+    Json,
+}
+
+/// <summary>A review in one of its forms.</summary>
+internal static class ReviewOutput
+{
+    /// <summary>Form of a file by its ending; null where it tells none.</summary>
+    public static ReviewFormat? FormatOf(string file) =>
+        Path.GetExtension(file) switch
+        {
+            ".md" => ReviewFormat.Markdown,
+            ".sarif" => ReviewFormat.Sarif,
+            ".json" => ReviewFormat.Json,
+            ".txt" => ReviewFormat.Text,
+            _ => null,
+        };
+
+    public static string Of(ReviewReport report, ReviewVerdict verdict, ReviewFormat format) =>
+        format switch
+        {
+            ReviewFormat.Markdown => ReviewMarkdown.Of(report, verdict),
+            ReviewFormat.Github => ReviewAnnotations.Of(report) + ReviewText.Verdict(report, verdict),
+            ReviewFormat.Sarif => ReviewSarif.Of(report, AllRules.Rules, Shared.Version),
+            ReviewFormat.Json => ReviewJson.Of(report, verdict),
+            _ => ReviewText.Of(report, verdict),
+        };
+}

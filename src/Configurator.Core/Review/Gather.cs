@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+
+namespace Configurator.Core.Review;
+
+/// <summary>Says once what is the same in many configurations.</summary>
+internal static class Gather
+{
+    /// <param name="changes">Each of one configuration.</param>
+    public static IEnumerable<Change> Alike(IEnumerable<Change> changes) =>
+        changes
+            .GroupBy(change =>
+                (change.Kind, change.Machine, change.Subject, change.Before, change.After, change.Remark)
+            )
+            .Select(alike =>
+                alike.First() with
+                {
+                    Configurations =
+                    [
+                        .. alike
+                            .SelectMany(change => change.Configurations)
+                            .Distinct(StringComparer.Ordinal)
+                            .Order(StringComparer.Ordinal),
+                    ],
+                    Weight = alike.Max(change => change.Weight),
+                    PagesBefore = Pages(alike.SelectMany(change => change.PagesBefore)),
+                    PagesAfter = Pages(alike.SelectMany(change => change.PagesAfter)),
+                }
+            );
+
+    private static ImmutableArray<string> Pages(IEnumerable<string> pages) =>
+        [.. pages.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+}

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Configurator.Core.Review.Kinds;
+
+namespace Configurator.Core.Review.Printing;
+
+/// <summary>The review in a few sentences: what a colleague would say across the desk.</summary>
+public static class ReviewHeadlines
+{
+    private const int SentencesMax = 8;
+
+    /// <summary>One for each kind of change that weighs more than a note, then the most telling notes; most expensive
+    /// first.</summary>
+    public static ImmutableArray<string> Of(ReviewReport report) =>
+        [
+            .. report
+                .Changes.GroupBy(change => change.Kind)
+                .Where(kind =>
+                    kind.Any(change => change.Level > Diagnostics.Severity.Note) || Telling.Contains(kind.Key)
+                )
+                .OrderByDescending(kind => kind.Max(change => change.Level))
+                .Take(SentencesMax)
+                .Select(kind => Of(kind.Key, [.. kind])),
+        ];
+
+    /// <summary>Topics in which nothing changed, as one sentence without full stop; empty where all did.</summary>
+    public static string Unchanged(ReviewReport report)
+    {
+        var topics = Enum.GetValues<ReviewTopic>()
+            .Where(topic => !report.On(topic).Any())
+            .Select(TopicTitles.Unchanged)
+            .ToList();
+        return topics.Count == 0 ? "" : $"Unchanged: {string.Join("; ", topics)}";
+    }
+
+    private static readonly ImmutableHashSet<ChangeKind> Telling =
+    [
+        OrderKinds.OrdersWon,
+        OrderKinds.OptionAdded,
+        PublishedKinds.ConfigurationAdded,
+        PublishedKinds.FindingMended,
+        HardwareKinds.DeviceChanged,
+        SettingKinds.SettingChanged,
+        SettingKinds.SanitationChanged,
+    ];
+
+    private static string Of(ChangeKind kind, ImmutableArray<Change> changes)
+    {
+        var machines = changes.Select(change => change.Machine).Distinct().OfType<Model.MachineId>().ToList();
+        var on = machines.Count switch
+        {
+            _ when kind.Topic == ReviewTopic.Published && changes.Length <= 4 =>
+                $" ({string.Join(", ", changes.Select(change => change.Subject))})",
+            0 => "",
+            <= 3 => $" ({string.Join(", ", machines.Select(machine => $"`{machine}`"))})",
+            _ => FormattableString.Invariant($" ({machines.Count} machines)"),
+        };
+        return kind == OrderKinds.OrdersLost || kind == OrderKinds.OrdersWon
+            ? $"{kind.Title}: {string.Join("; ", changes.Take(3).Select(change => $"{change.Subject} {change.Remark}"))}"
+            : string.Create(CultureInfo.InvariantCulture, $"{kind.Title}: {changes.Length}{on}");
+    }
+}

@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using Configurator.Core.Documents;
+using Configurator.Core.Engineering;
+using Configurator.Core.Model;
+using Configurator.Core.Review.Kinds;
+using Configurator.Core.Review.Lines;
+
+namespace Configurator.Core.Review.Topics;
+
+/// <summary>Notes of options and devices that a document will tell its reader, sanitation steps first.</summary>
+internal static class NoteChanges
+{
+    private const int LineLengthMax = 160;
+
+    public static IEnumerable<Change> Of(ReviewContext context) =>
+        Options(context)
+            .Concat(Devices(context))
+            .OrderBy(change => change.Kind == SettingKinds.SanitationChanged ? 0 : 1);
+
+    private static IEnumerable<Change> Options(ReviewContext context)
+    {
+        var before = context.Before.Catalogue.Options.Values.ToDictionary(option =>
+            context.Renames.Of(option.Id.Value)
+        );
+        return context
+            .After.Catalogue.Options.Values.Where(option => before.ContainsKey(option.Id.Value))
+            .SelectMany(option =>
+                Compare(
+                    option.Id.Value.Value,
+                    before[option.Id.Value].Notes,
+                    option.Notes,
+                    Published(context, built => built.Proved.Configuration.QuantityOf(option.Id.Value) > 0)
+                )
+            );
+    }
+
+    private static IEnumerable<Change> Devices(ReviewContext context)
+    {
+        var before = context.Before.Catalogue.Devices;
+        return context
+            .After.Catalogue.Devices.Values.Where(device => before.ContainsKey(device.Id.Value))
+            .SelectMany(device =>
+                Compare(
+                    device.Id.Value.Value,
+                    before[device.Id.Value].Notes,
+                    device.Notes,
+                    Published(
+                        context,
+                        built =>
+                            built.Report.Fitted.Fitted.Any(instance => instance.Device.Id.Value == device.Id.Value)
+                            || built.Report.Fitted.Masters.Any(master => master.Device.Id.Value == device.Id.Value)
+                    )
+                )
+            );
+    }
+
+    private static ImmutableArray<string> Published(ReviewContext context, Func<EngineeredConfiguration, bool> has) =>
+        [.. context.Configurations.Where(pair => has(pair.After)).Select(pair => pair.Id.Value)];
+
+    private static IEnumerable<Change> Compare(
+        string owner,
+        NoteSet before,
+        NoteSet after,
+        ImmutableArray<string> configurations
+    )
+    {
+        var was = before.Sections.ToLookup(note => (note.Subject, note.Step, note.Language));
+        var now = after.Sections.ToLookup(note => (note.Subject, note.Step, note.Language));
+        foreach (
+            var about in was.Select(group => group.Key)
+                .Union(now.Select(group => group.Key))
+                .OrderBy(about => about.Subject)
+                .ThenBy(about => about.Step)
+                .ThenBy(about => about.Language, StringComparer.Ordinal)
+        )
+        {
+            var (old, text) = (TextOf(was[about]), TextOf(now[about]));
+            if (old != text)
+            {
+                yield return new(
+                    about.Subject == NoteSubject.Sanitation
+                        ? SettingKinds.SanitationChanged
+                        : SettingKinds.NotesChanged,
+                    $"`{owner}`, {Say(about.Subject, about.Step, about.Language)}",
+                    [
+                        .. Places(old, text, now[about], isBefore: false),
+                        .. Places(text, old, was[about], isBefore: true),
+                    ]
+                )
+                {
+                    Remark =
+                        old.Length == 0 ? "added"
+                        : text.Length == 0 ? "removed"
+                        : "reworded",
+                    Details = Lines(old, text),
+                    Configurations = configurations,
+                };
+            }
+        }
+    }
+
+    private static string TextOf(IEnumerable<NoteSection> sections) =>
+        string.Join("\n\n", sections.Select(section => section.Markdown.Trim()));
+
+    private static string Say(NoteSubject subject, CleaningStep? step, string language) =>
+        WordLists.Plain(subject)
+        + (step is { } named ? $", step {WordLists.Plain(named)}" : "")
+        + (language == Text.BaseLanguage ? "" : $" ({language})");
+
+    /// <summary>The first line of the text that the other one lacks, in the section's file.</summary>
+    private static IEnumerable<ReviewPlace> Places(
+        string other,
+        string text,
+        IEnumerable<NoteSection> sections,
+        bool isBefore
+    )
+    {
+        var hunk = LineDifference.Of(Split(other), Split(text)).FirstOrDefault(one => one.AfterCount > 0);
+        return sections
+            .Take(1)
+            .Select(section => new ReviewPlace(
+                hunk is null ? section.Span : section.Span with { Line = section.Span.Line + hunk.AfterStart },
+                isBefore
+            ));
+    }
+
+    /// <summary>The first line that differs, on both sides.</summary>
+    private static ImmutableArray<string> Lines(string old, string now)
+    {
+        var (before, after) = (Split(old), Split(now));
+        return LineDifference.Of(before, after).FirstOrDefault() is not { } hunk
+            ? []
+            :
+            [
+                .. before
+                    .Skip(hunk.BeforeStart)
+                    .Take(Math.Min(1, hunk.BeforeCount))
+                    .Select(line => $"was: {Cut(line)}"),
+                .. after.Skip(hunk.AfterStart).Take(Math.Min(1, hunk.AfterCount)).Select(line => $"now: {Cut(line)}"),
+            ];
+    }
+
+    private static ImmutableArray<string> Split(string text) => text.Length == 0 ? [] : [.. text.Split('\n')];
+
+    private static string Cut(string line) =>
+        line.Length <= LineLengthMax ? line.Trim() : line[..LineLengthMax].Trim() + " ...";
+}
