@@ -134,7 +134,7 @@ public sealed class SchemaTests
         Tool.Run("publish", "--catalogue", folder["catalogue"], "--to", folder["site"]);
 
         Assert.True(File.Exists(folder["site/index.html"]));
-        Assert.Empty(Directory.EnumerateFiles(folder["site"], "*schema*", SearchOption.AllDirectories));
+        Assert.Empty(Directory.EnumerateFiles(folder["site"], "option.v1.schema.json", SearchOption.AllDirectories));
     }
 
     /// <summary>Exactly these lie there.</summary>
