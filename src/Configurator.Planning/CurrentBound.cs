@@ -56,7 +56,8 @@ internal sealed class CurrentBound(
         var sets = Cliques.Cover(problem.Facts.Together, drawing.Select(item => item.Condition).Distinct().Order());
         var rule =
             !mayMove && Staying(drawing, sets, groups, draw) > stated
-                ? LinearExpr.Sum(drawing.Where(item => !IsHere(item, groups)).SelectMany(item => AtAny(item, groups))) <= 0
+                ? LinearExpr.Sum(drawing.Where(item => !IsHere(item, groups)).SelectMany(item => AtAny(item, groups)))
+                    <= 0
                 : LinearExpr.Sum(sets.Select(set => Top(drawing, set, groups, draw))) <= stated;
         if (where is null)
         {

@@ -77,9 +77,8 @@ internal static class ProveCommand
 
         output.Write(
             format == OutputFormat.Json
-                ? ProofJson.Of(
-                    shown,
-                    (json, proof) => LoadJson.Write(json, WorstCases.Of(proof.Logic), Covering(proof))
+                ? ProofJson.Of(shown, (json, proof) =>
+                    LoadJson.Write(json, WorstCases.Of(proof.Logic), Covering(proof))
                 )
                 : string.Join('\n', shown.AsParallel().AsOrdered().Select(Say))
         );

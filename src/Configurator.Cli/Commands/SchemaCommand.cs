@@ -29,7 +29,10 @@ internal static class SchemaCommand
             Description = "Write nothing; exit with 1 if a schema there is not what this version writes",
         };
         var catalogue = Shared.Catalogue();
-        var command = new Command("schema", "Write JSON Schemas: of the definitions, for editors, and of reviews, for programs.")
+        var command = new Command(
+            "schema",
+            "Write JSON Schemas: of the definitions, for editors, and of reviews, for programs."
+        )
         {
             target,
             check,

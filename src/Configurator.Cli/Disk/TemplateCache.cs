@@ -40,11 +40,9 @@ internal sealed class TemplateCache(string folder) : ITemplateStore
         try
         {
             var path = PathOf(name);
-            return _isPrivate.Value
-                && FileKinds.Of(path) == FileKind.Regular
-                && new FileInfo(path).Length <= BytesMax
-                    ? File.ReadAllBytes(path)
-                    : null;
+            return _isPrivate.Value && FileKinds.Of(path) == FileKind.Regular && new FileInfo(path).Length <= BytesMax
+                ? File.ReadAllBytes(path)
+                : null;
         }
         catch (Exception failure) when (DiskProblem.Caused(failure))
         {

@@ -60,7 +60,11 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
         && stations.Find(at, report) is { } station
         && f.One<int>("entries") is { } entries
         && f.One<int>("direct-inputs") is { } inputs
-            ? new(station, entries.Value, inputs.Value) { Safety = Safety(f), TerminalTorque = f.Value<Quantity>("terminal-torque") }
+            ? new(station, entries.Value, inputs.Value)
+            {
+                Safety = Safety(f),
+                TerminalTorque = f.Value<Quantity>("terminal-torque"),
+            }
             : null;
 
     private static SafetyOffer? Safety(Fields f) =>
@@ -81,11 +85,8 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
     /// <summary>A machine may do without.</summary>
     private bool HasSoundSplitter(Fields f, out Device? splitter)
     {
-        splitter = Suited(
-            f.One<string>("splitter"),
-            "a splitter",
-            "it is not of kind `splitter`",
-            device => device.Kind == DeviceKind.Splitter
+        splitter = Suited(f.One<string>("splitter"), "a splitter", "it is not of kind `splitter`", device =>
+            device.Kind == DeviceKind.Splitter
         );
         return splitter is not null || !f.Has("splitter");
     }
@@ -106,11 +107,8 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             f.One<string>("master") is not { } name
             || f.One<string>("station") is not { } at
             || stations.Find(at, report) is not { } station
-            || Suited(
-                f.One<string>("device"),
-                "a master",
-                "it is not of kind `io-link-master` with `ports`",
-                device => device is { Kind: DeviceKind.IoLinkMaster, Ports: not null }
+            || Suited(f.One<string>("device"), "a master", "it is not of kind `io-link-master` with `ports`", device =>
+                device is { Kind: DeviceKind.IoLinkMaster, Ports: not null }
             )
                 is not { } device
         )

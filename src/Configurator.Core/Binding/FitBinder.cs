@@ -70,10 +70,8 @@ internal static class FitBinder
     /// <summary>Settings name parameters that the device has, and fixed values have their form.</summary>
     private static void CheckParameters(Fields f, Device device, ICollection<Diagnostic> report)
     {
-        var parameters = Names<Parameter>.Of(
-            $"parameter of `{device.Id.Value}`",
-            device.Parameters,
-            parameter => parameter.Name.Value
+        var parameters = Names<Parameter>.Of($"parameter of `{device.Id.Value}`", device.Parameters, parameter =>
+            parameter.Name.Value
         );
         foreach (var setting in f.Many<string>("settings"))
         {

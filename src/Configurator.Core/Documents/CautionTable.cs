@@ -121,11 +121,7 @@ internal static class CautionTable
                 "Acid burns. Never bring acid to chlorine: poison gas.",
                 "El ácido quema. Nunca junte ácido y cloro: gas tóxico."
             ),
-            Of(
-                Chlorine,
-                "Chlorine: air the room. Never on acid.",
-                "Cloro: ventile la sala. Nunca sobre ácido."
-            ),
+            Of(Chlorine, "Chlorine: air the room. Never on acid.", "Cloro: ventile la sala. Nunca sobre ácido."),
             Of(
                 Peracetic,
                 "Peracetic vapour hurts eyes and lungs: air the room, do not fog without protection.",

@@ -41,8 +41,7 @@ public sealed record Designations(DesignationStyle Style)
         Product(master.Name.Value.Value, isPower ? PowerCable : NetworkCable, 1);
 
     /// <summary>The splitter that brings a second signal to a port.</summary>
-    public string SplitterOf(FitInstance second) =>
-        Product(second.Key.Fit.Value, SplitterLetters, second.Key.Ordinal);
+    public string SplitterOf(FitInstance second) => Product(second.Key.Fit.Value, SplitterLetters, second.Key.Ordinal);
 
     /// <summary>The socket of the control box where the trunk begins.</summary>
     public string TrunkSocket(bool isPower) => Product("trunk", isPower ? PowerSocket : NetworkSocket, 1);

@@ -25,12 +25,10 @@ public sealed record DocumentSet(EngineeredConfiguration Engineered, ImmutableAr
     public IEnumerable<(Page Page, ImmutableArray<Table> Tables)> Tables =>
         Pages.Select(page => (page, TablesOf(page))).Where(pair => pair.Item2.Length > 0);
 
-    public Table? Find(string id) =>
-        Tables.SelectMany(pair => pair.Tables).FirstOrDefault(table => table.Id == id);
+    public Table? Find(string id) => Tables.SelectMany(pair => pair.Tables).FirstOrDefault(table => table.Id == id);
 
     /// <summary>The page's file name without its ending.</summary>
-    public static string NameOf(Page page) =>
-        page.Path[(page.Path.LastIndexOf('/') + 1)..^".html".Length];
+    public static string NameOf(Page page) => page.Path[(page.Path.LastIndexOf('/') + 1)..^".html".Length];
 
     private static ImmutableArray<Table> TablesOf(Page page) =>
         [.. page.Sections.SelectMany(section => section.Blocks).OfType<Table>().Where(table => table.Rows.Length > 0)];

@@ -106,7 +106,10 @@ public sealed partial record SiteWords
     public string SignOff => Say("Sign-off", "Conformidad de firma");
 
     public string MeasureVolts =>
-        Say("volts at the feed of the master, all outputs on", "voltios en la alimentación del maestro, todas las salidas activas");
+        Say(
+            "volts at the feed of the master, all outputs on",
+            "voltios en la alimentación del maestro, todas las salidas activas"
+        );
 
     public string MeasureAmperes =>
         Say("amperes out of the box, all outputs on", "amperios desde el armario, todas las salidas activas");
@@ -118,10 +121,12 @@ public sealed partial record SiteWords
     public string Capped => Say("capped and tight", "tapado y apretado");
 
     public string LookIdentity =>
-        Say("identity, rate and process data as the master reads them", "identidad, velocidad y datos de proceso leídos por el maestro");
+        Say(
+            "identity, rate and process data as the master reads them",
+            "identidad, velocidad y datos de proceso leídos por el maestro"
+        );
 
-    public string LookSwitching =>
-        Say("make it switch and watch the input", "accionarlo y observar la entrada");
+    public string LookSwitching => Say("make it switch and watch the input", "accionarlo y observar la entrada");
 
     public string TestSafety =>
         Say("trip each channel by itself, then both", "disparar cada canal por separado y luego ambos");

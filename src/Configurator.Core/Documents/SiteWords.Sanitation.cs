@@ -49,9 +49,11 @@ public sealed partial record SiteWords
             $"Compruebe {caps} tapas y {connectors} conectores: apretados, secos por fuera"
         );
 
-    public string GuardsBack => Say("All covers and guards back, tools counted", "Tapas y resguardos puestos, herramientas contadas");
+    public string GuardsBack =>
+        Say("All covers and guards back, tools counted", "Tapas y resguardos puestos, herramientas contadas");
 
-    public string UnlockLast => Say("Everybody clear. Unlock. Start empty", "Todos fuera. Desbloquee. Arranque en vacío");
+    public string UnlockLast =>
+        Say("Everybody clear. Unlock. Start empty", "Todos fuera. Desbloquee. Arranque en vacío");
 
     public string RunOut => Say("Run the product out. Stop the machine.", "Saque el producto. Pare la máquina.");
 
@@ -67,7 +69,8 @@ public sealed partial record SiteWords
             "Saque en seco producto, película y restos. Sin aire comprimido: esparce alérgenos."
         );
 
-    public string CoverNow => Say("Cover, take off and open what is listed above.", "Cubra, quite y abra lo de arriba.");
+    public string CoverNow =>
+        Say("Cover, take off and open what is listed above.", "Cubra, quite y abra lo de arriba.");
 
     public string RinseWith(string areas) =>
         Say(
@@ -87,7 +90,10 @@ public sealed partial record SiteWords
         );
 
     public string JetsOff =>
-        Say("No jet on connectors, seals, bearings, panels.", "Ningún chorro a conectores, juntas, rodamientos, paneles.");
+        Say(
+            "No jet on connectors, seals, bearings, panels.",
+            "Ningún chorro a conectores, juntas, rodamientos, paneles."
+        );
 
     public string FoamWith(string areas) =>
         Say($"{areas}: foam from bottom to top. Use ONE of:", $"{areas}: espuma de abajo arriba. Use UNO de:");
@@ -120,10 +126,16 @@ public sealed partial record SiteWords
         );
 
     public string LookAndSwab =>
-        Say("Look with a torch. Swab. Not clean: go back to step 3.", "Mire con linterna. Hisopo. Si no está limpio: vuelva al paso 3.");
+        Say(
+            "Look with a torch. Swab. Not clean: go back to step 3.",
+            "Mire con linterna. Hisopo. Si no está limpio: vuelva al paso 3."
+        );
 
     public string ContactTime =>
-        Say("Keep the contact time of the label. Leave no standing water.", "Respete el tiempo de la etiqueta. No deje agua estancada.");
+        Say(
+            "Keep the contact time of the label. Leave no standing water.",
+            "Respete el tiempo de la etiqueta. No deje agua estancada."
+        );
 
     public string DrainAndWipe =>
         Say("Drain. Wipe or squeegee dry. Covers off.", "Vacíe. Seque con paño o rasqueta. Quite las fundas.");

@@ -38,5 +38,7 @@ public static class CsvText
             : field;
 
     private static string Quoted(string field) =>
-        field.AsSpan().IndexOfAny(",\"\n\r") >= 0 ? $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : field;
+        field.AsSpan().IndexOfAny(",\"\n\r") >= 0
+            ? $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
+            : field;
 }

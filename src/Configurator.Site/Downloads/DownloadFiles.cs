@@ -3,7 +3,8 @@ using Configurator.Core.Documents;
 
 namespace Configurator.Site.Downloads;
 
-/// <summary>Files beside the pages: a workbook and a JSON file for each configuration, and each table by itself.</summary>
+/// <summary>Files beside the pages: a workbook and a JSON file for each configuration, and each table by
+/// itself.</summary>
 internal static class DownloadFiles
 {
     public static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Of(SiteDocuments documents)

@@ -4,8 +4,8 @@ using Configurator.Core.Documents.Blocks;
 
 namespace Configurator.Site.Downloads;
 
-/// <summary>One sheet of a workbook: tables of one document that have the same columns. Where there are several, a first
-/// column says which row is of which.</summary>
+/// <summary>One sheet of a workbook: tables of one document that have the same columns. Where there are several, a
+/// first column says which row is of which.</summary>
 internal sealed record Sheet(string Name, Page Page, ImmutableArray<Table> Tables)
 {
     /// <summary>Longest name that spreadsheets take. Source: Open XML workbooks in practice, from memory.</summary>
@@ -21,10 +21,7 @@ internal sealed record Sheet(string Name, Page Page, ImmutableArray<Table> Table
     public IEnumerable<ImmutableArray<string>> Rows =>
         Tables.SelectMany(table =>
             table.Rows.Select<Row, ImmutableArray<string>>(row =>
-                [
-                    .. NamesTables ? [table.Caption] : Enumerable.Empty<string>(),
-                    .. row.Cells.Select(cell => cell.Text),
-                ]
+                [.. NamesTables ? [table.Caption] : Enumerable.Empty<string>(), .. row.Cells.Select(cell => cell.Text)]
             )
         );
 

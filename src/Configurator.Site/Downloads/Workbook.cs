@@ -52,7 +52,9 @@ internal static class Workbook
         };
 
     private static DefinedName TitlesOf(Sheet sheet, int i) =>
-        new($"'{sheet.Name.Replace("'", "''", StringComparison.Ordinal)}'!$1:${HeadRows.ToString(CultureInfo.InvariantCulture)}")
+        new(
+            string.Create(CultureInfo.InvariantCulture, $"'{sheet.Name}'!$1:${HeadRows}")
+        )
         {
             Name = "_xlnm.Print_Titles",
             LocalSheetId = (uint)i,
@@ -99,7 +101,9 @@ internal static class Workbook
                 FitToWidth = 1,
                 FitToHeight = 0,
             },
-            new HeaderFooter(new OddFooter($"&L{ControlOf(sheet).Replace("&", "&&", StringComparison.Ordinal)}&R&P / &N"))
+            new HeaderFooter(
+                new OddFooter($"&L{ControlOf(sheet).Replace("&", "&&", StringComparison.Ordinal)}&R&P / &N")
+            )
         );
     }
 

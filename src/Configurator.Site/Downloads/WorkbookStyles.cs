@@ -24,7 +24,13 @@ internal static class WorkbookStyles
                 )
             ),
             new Borders(
-                new Border(new LeftBorder(), new RightBorder(), new TopBorder(), new BottomBorder(), new DiagonalBorder()),
+                new Border(
+                    new LeftBorder(),
+                    new RightBorder(),
+                    new TopBorder(),
+                    new BottomBorder(),
+                    new DiagonalBorder()
+                ),
                 new Border(
                     new LeftBorder(),
                     new RightBorder(),

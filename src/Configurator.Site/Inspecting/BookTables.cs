@@ -34,7 +34,10 @@ internal static class BookTables
     /// <summary>The sheet's rows, after that of document control, to the tables that they belong to.</summary>
     private static void Split(Dictionary<(string, string), CellGrid> tables, Sheet sheet, XDocument xml)
     {
-        var rows = xml.Descendants(Main + "row").Skip(1).Select(row => row.Elements(Main + "c").Select(TextOf).ToList()).ToList();
+        var rows = xml.Descendants(Main + "row")
+            .Skip(1)
+            .Select(row => row.Elements(Main + "c").Select(TextOf).ToList())
+            .ToList();
         foreach (var table in sheet.Tables)
         {
             var own = sheet.NamesTables ? rows.Skip(1).Where(row => row[0] == table.Caption) : rows.Skip(1);

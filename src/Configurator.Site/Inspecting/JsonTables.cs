@@ -21,10 +21,7 @@ internal static class JsonTables
     private static string PageOf(JsonElement document) => document.GetProperty("page").GetString()![..^".html".Length];
 
     private static CellGrid GridOf(JsonElement table) =>
-        new([
-            Texts(table.GetProperty("columns")),
-            .. table.GetProperty("rows").EnumerateArray().Select(Texts),
-        ]);
+        new([Texts(table.GetProperty("columns")), .. table.GetProperty("rows").EnumerateArray().Select(Texts)]);
 
     private static ImmutableArray<string> Texts(JsonElement array) =>
         [.. array.EnumerateArray().Select(text => text.GetString()!)];

@@ -21,7 +21,11 @@ internal static class PageTables
     private static CellGrid GridOf(IHtmlTableElement table) =>
         new([
             .. table.Rows.Select<IHtmlTableRowElement, ImmutableArray<string>>(row =>
-                [.. row.Cells.Select(cell => CellGrid.Spaced(cell.TextContent) is var text && text == Empty ? "" : text)]
+                [
+                    .. row.Cells.Select(cell =>
+                        CellGrid.Spaced(cell.TextContent) is var text && text == Empty ? "" : text
+                    ),
+                ]
             ),
         ]);
 }

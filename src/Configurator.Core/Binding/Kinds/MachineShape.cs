@@ -228,7 +228,11 @@ internal static class MachineShape
             Required("route", Route, "The cable paths along the frame."),
             Required("stations", new ListShape(Station), "Its stations, in order along the machine."),
             Required("control", Control, "Its control architecture."),
-            Optional("sanitation", SanitationShape.Sanitation, "How it is cleaned; nothing of it is checked if left out."),
+            Optional(
+                "sanitation",
+                SanitationShape.Sanitation,
+                "How it is cleaned; nothing of it is checked if left out."
+            ),
             Optional("choices", new ListShape(Choice), "Sets of options of which so many must be taken."),
             Optional("rules", new ListShape(Rule), "What else must hold."),
             Optional("limits", new ListShape(Limit), "Counts over options that must not be exceeded."),

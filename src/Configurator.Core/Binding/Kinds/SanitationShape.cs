@@ -17,7 +17,11 @@ internal static class SanitationShape
         [
             Required("roughness", Of(Dimension.Length), "Surface roughness Ra outside, such as `0.8 um`."),
             Required("radius", Of(Dimension.Length), "Smallest radius of inner corners."),
-            Required("fasteners", WordShape.Of<Fasteners>(), "none, domed (sealed heads) or exposed (threads in view)."),
+            Required(
+                "fasteners",
+                WordShape.Of<Fasteners>(),
+                "none, domed (sealed heads) or exposed (threads in view)."
+            ),
         ]
     );
 

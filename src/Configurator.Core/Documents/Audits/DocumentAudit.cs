@@ -17,7 +17,14 @@ public static class DocumentAudit
         [.. Faults(names, set).Select(fault => AuditDiagnostics.ListsDisagree(set, fault))];
 
     private static IEnumerable<string> Faults(Designations names, DocumentSet set) =>
-        [.. Cables(set), .. Cores(names, set), .. Devices(names, set), .. Ports(names, set), .. Parts(names, set), .. Labels(set)];
+        [
+            .. Cables(set),
+            .. Cores(names, set),
+            .. Devices(names, set),
+            .. Ports(names, set),
+            .. Parts(names, set),
+            .. Labels(set),
+        ];
 
     /// <summary>Each cable of the machine once in the schedule, with both ends, and in the list that it is made
     /// from.</summary>
@@ -40,7 +47,8 @@ public static class DocumentAudit
             yield return $"cable `{row.Cells[0].Text}` has an end that leads nowhere";
         }
 
-        var made = Column(set, "plug-list", 0).Concat(Column(set, "termination-list", 0).Select(CableOf))
+        var made = Column(set, "plug-list", 0)
+            .Concat(Column(set, "termination-list", 0).Select(CableOf))
             .ToHashSet(StringComparer.Ordinal);
         foreach (var missing in schedule.Where(cable => !made.Contains(cable)))
         {
@@ -69,7 +77,10 @@ public static class DocumentAudit
         }
 
         var schedule = Rows(set, "cable-schedule").ToLookup(row => row.Cells[0].Text, StringComparer.Ordinal);
-        foreach (var cable in Rows(set, "termination-list").GroupBy(row => CableOf(row.Cells[0].Text), StringComparer.Ordinal))
+        foreach (
+            var cable in Rows(set, "termination-list")
+                .GroupBy(row => CableOf(row.Cells[0].Text), StringComparer.Ordinal)
+        )
         {
             if (schedule[cable.Key].FirstOrDefault() is not { } row)
             {
@@ -84,7 +95,11 @@ public static class DocumentAudit
             }
         }
 
-        foreach (var twice in Repeated(Column(set, "termination-list", 1).Where(terminal => terminal.Contains(':', StringComparison.Ordinal))))
+        foreach (
+            var twice in Repeated(
+                Column(set, "termination-list", 1).Where(terminal => terminal.Contains(':', StringComparison.Ordinal))
+            )
+        )
         {
             yield return $"two cores end at terminal `{twice}`";
         }
@@ -136,7 +151,9 @@ public static class DocumentAudit
 
         IEnumerable<string> Of(string list, IReadOnlyCollection<string> expected)
         {
-            var listed = Rows(set, list).SelectMany(row => row.Cells[4].Text.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList();
+            var listed = Rows(set, list)
+                .SelectMany(row => row.Cells[4].Text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+                .ToList();
             foreach (var missing in expected.Except(listed, StringComparer.Ordinal))
             {
                 yield return $"`{missing}` is not in the list `{list}`";
@@ -157,8 +174,9 @@ public static class DocumentAudit
     /// <summary>Parts without a designation, such as caps, are only counted.</summary>
     private static bool IsCounted(Row row) =>
         row.Cells[4].IsEmpty
-        || row.Cells[4].Text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length.ToString(CultureInfo.InvariantCulture)
-            == row.Cells[1].Text;
+        || row.Cells[4]
+            .Text.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .Length.ToString(CultureInfo.InvariantCulture) == row.Cells[1].Text;
 
     private static IEnumerable<string> Labels(DocumentSet set)
     {

@@ -10,10 +10,4 @@ public sealed record LabelSheet(string Id, ImmutableArray<CableLabel> Labels) : 
 /// <param name="Code">The address behind the code; null where there is none.</param>
 /// <param name="Anchor">Names the code's drawing, which labels of one cable share.</param>
 /// <param name="IsFirst">The drawing stands in this label; the others point to it.</param>
-public sealed record CableLabel(
-    string Name,
-    ImmutableArray<string> Lines,
-    QrCode? Code,
-    string Anchor,
-    bool IsFirst
-);
+public sealed record CableLabel(string Name, ImmutableArray<string> Lines, QrCode? Code, string Anchor, bool IsFirst);

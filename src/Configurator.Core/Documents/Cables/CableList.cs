@@ -26,7 +26,9 @@ internal static class CableList
                 )
                 .ThenBy(cable => cable is DeviceCable device ? device.Home.Port : 0)
                 .ThenBy(cable => cable is DeviceCable { Home.IsPinTwo: true })
-                .Select(cable => cable is TrunkCable trunk ? Trunk(context, trunk) : Device(context, (DeviceCable)cable)),
+                .Select(cable =>
+                    cable is TrunkCable trunk ? Trunk(context, trunk) : Device(context, (DeviceCable)cable)
+                ),
         ];
     }
 

@@ -12,17 +12,17 @@ internal static class CableWords
     public static Link Link(ConfigurationContext context, CableEntry cable) =>
         new(
             cable.Name,
-            PagePaths.Relative(
-                context.Links.Path,
-                PagePaths.Of(context.Engineered.Published, CablesDocument.Name)
-            ) + "#" + cable.Anchor
+            PagePaths.Relative(context.Links.Path, PagePaths.Of(context.Engineered.Published, CablesDocument.Name))
+                + "#"
+                + cable.Anchor
         );
 
     public static string Place(ConfigurationContext context, Station station) =>
         $"{context.Names.Of(station)}, {context.In(station.Title)}";
 
     /// <summary>Location and item: <c>+INFEEDFRAME =FRONT-KF1:3</c>.</summary>
-    public static string End(ConfigurationContext context, CableEnd end) => $"{context.Names.Of(end.Station)} {end.Item}";
+    public static string End(ConfigurationContext context, CableEnd end) =>
+        $"{context.Names.Of(end.Station)} {end.Item}";
 
     /// <summary><c>M12 A 4-pole socket, straight</c>.</summary>
     public static string Plug(ConfigurationContext context, CableEnd end) =>

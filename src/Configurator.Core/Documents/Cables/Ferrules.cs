@@ -4,7 +4,8 @@ using Configurator.Core.Model.Units;
 namespace Configurator.Core.Documents.Cables;
 
 /// <summary>Which ferrule a flexible core gets.</summary>
-/// <remarks>Source: sizes and usual sleeve lengths of DIN 46228-4 (from memory); the terminal's maker decides.</remarks>
+/// <remarks>Source: sizes and usual sleeve lengths of DIN 46228-4 (from memory); the terminal's maker
+/// decides.</remarks>
 internal static class Ferrules
 {
     private static readonly ImmutableArray<(Rational AreaMm2, int SleeveMm)> Sizes =
@@ -25,7 +26,8 @@ internal static class Ferrules
 
     /// <summary>Such as <c>0.34 x 6 mm</c>; empty for an area that is no standard size.</summary>
     public static string For(Quantity? conductor) =>
-        conductor is not null && Sizes.FirstOrDefault(size => size.AreaMm2 == conductor.InBase) is { SleeveMm: > 0 } size
+        conductor is not null
+        && Sizes.FirstOrDefault(size => size.AreaMm2 == conductor.InBase) is { SleeveMm: > 0 } size
             ? FormattableString.Invariant($"{size.AreaMm2.ToString(2)} × {size.SleeveMm} mm")
             : "";
 }

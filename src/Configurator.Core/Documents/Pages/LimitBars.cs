@@ -6,7 +6,8 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Pages;
 
-/// <summary>A bar for each limit: how much of it is used, fullest first, with value, limit and margin in words.</summary>
+/// <summary>A bar for each limit: how much of it is used, fullest first, with value, limit and margin in
+/// words.</summary>
 internal static class LimitBars
 {
     /// <summary>What a bar shows of a value beyond every limit, in percent.</summary>

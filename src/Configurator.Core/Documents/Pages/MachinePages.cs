@@ -64,14 +64,7 @@ internal static class MachinePages
                     [TimingRules.Answer, TimingRules.Position, TimingRules.Image, TimingRules.Cycle]
                 ),
                 .. WashTable.Of(context, machine),
-                .. WorstOf(
-                    context,
-                    links,
-                    machine,
-                    "hygiene",
-                    words.Hygiene,
-                    [HygieneRules.Cables]
-                ),
+                .. WorstOf(context, links, machine, "hygiene", words.Hygiene, [HygieneRules.Cables]),
                 new("layout", words.Layout, [LayoutDrawing.Of(context, machine), StationTable(context, machine)]),
                 new(
                     "port-plan",
@@ -222,8 +215,7 @@ internal static class MachinePages
 
     /// <summary>A condition with the options' titles.</summary>
     public static string Say(DocumentContext context, Condition condition) =>
-        ConditionText.Of(
-            condition,
-            id => context.Catalogue.Options.TryGetValue(id, out var option) ? $"“{context.In(option.Title)}”" : id.Value
+        ConditionText.Of(condition, id =>
+            context.Catalogue.Options.TryGetValue(id, out var option) ? $"“{context.In(option.Title)}”" : id.Value
         );
 }

@@ -6,8 +6,8 @@ using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Parts;
 
-/// <summary>Everything that one machine of a configuration is made of as far as definitions know: devices, stock cables,
-/// cable from the drum.</summary>
+/// <summary>Everything that one machine of a configuration is made of as far as definitions know: devices, stock
+/// cables, cable from the drum.</summary>
 internal sealed record PartsList(
     ImmutableArray<PartLine> Devices,
     ImmutableArray<PartLine> Cables,
@@ -46,13 +46,13 @@ internal sealed record PartsList(
         context
             .Fitted.Masters.Select(master => (master.Device, (Quantity?)null, context.Names.Of(master)))
             .Concat(
-                context.Fitted.Fitted.Select(instance =>
-                    (instance.Device, (Quantity?)null, context.Names.Of(instance))
-                )
+                context.Fitted.Fitted.Select(instance => (instance.Device, (Quantity?)null, context.Names.Of(instance)))
             );
 
     /// <summary>One at each port where two plain signals share it.</summary>
-    private static IEnumerable<(Device Device, Quantity? Length, string Name)> Splitters(ConfigurationContext context) =>
+    private static IEnumerable<(Device Device, Quantity? Length, string Name)> Splitters(
+        ConfigurationContext context
+    ) =>
         context.Fitted.Machine.Control.Splitter is { } splitter
             ? context
                 .Fitted.Cabled.Where(pair => pair.Home is { IsPinTwo: true })

@@ -11,9 +11,7 @@ internal static class AgentChecks
         [
             .. fitted.Machine.Areas.SelectMany(area => Left(fitted, area, parts)),
             .. fitted
-                .Machine.Sanitation!.Agents.Where(agent =>
-                    agent.When?.Holds(fitted.Configuration.QuantityOf) ?? true
-                )
+                .Machine.Sanitation!.Agents.Where(agent => agent.When?.Holds(fitted.Configuration.QuantityOf) ?? true)
                 .Select(Strength),
         ];
 
@@ -30,11 +28,7 @@ internal static class AgentChecks
         new(
             area,
             agent,
-            [
-                .. parts.Where(part =>
-                    part.Area.Id.Value == area.Id.Value && MaterialChecks.IsAvoided(part, agent.Kind)
-                ),
-            ]
+            [.. parts.Where(part => part.Area.Id.Value == area.Id.Value && MaterialChecks.IsAvoided(part, agent.Kind))]
         );
 
     /// <summary>A part that bears none of a step's agents is reported by itself; the step is then not judged.</summary>

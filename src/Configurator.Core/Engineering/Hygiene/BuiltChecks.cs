@@ -93,10 +93,12 @@ internal static class BuiltChecks
             HygieneRules.Caps,
             carrier.Value,
             FormattableString.Invariant($"{open} sockets of `{carrier}` in area `{area.Id.Value}` have no cable")
-                + (open == 0 ? ""
+                + (
+                    open == 0 ? ""
                     : sanitation.Cap is { } cap ? $" and get `{cap.Id.Value}`"
                     : isDry ? ", and the area is cleaned dry"
-                    : ", and the machine names no cap"),
+                    : ", and the machine names no cap"
+                ),
             open == 0 || isDry || sanitation.Cap is not null,
             sanitation.Span
         ) with

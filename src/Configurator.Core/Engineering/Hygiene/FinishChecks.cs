@@ -80,8 +80,7 @@ internal static class FinishChecks
 
     private static string Word(Fasteners fasteners) => Binding.Shapes.Kebab.FromPascal(fasteners.ToString());
 
-    private static string Place(WashedPart part) =>
-        $"area `{part.Area.Id.Value}` ({HygieneWords.Of(part.Area.Class)})";
+    private static string Place(WashedPart part) => $"area `{part.Area.Id.Value}` ({HygieneWords.Of(part.Area.Class)})";
 
     private static System.Collections.Immutable.ImmutableArray<string> Details(
         WashedPart part,

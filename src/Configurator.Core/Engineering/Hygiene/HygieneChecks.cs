@@ -24,9 +24,10 @@ internal static class HygieneChecks
     }
 
     private static IEnumerable<Finding> OfPart(FittedMachine fitted, WashedPart part) =>
-        Judge(fitted, part).Select(finding =>
-            finding is { IsOpen: true, Fix: null } ? finding with { Fix = Mend(fitted, part) } : finding
-        );
+        Judge(fitted, part)
+            .Select(finding =>
+                finding is { IsOpen: true, Fix: null } ? finding with { Fix = Mend(fitted, part) } : finding
+            );
 
     private static IEnumerable<Finding> Judge(FittedMachine fitted, WashedPart part) =>
         [

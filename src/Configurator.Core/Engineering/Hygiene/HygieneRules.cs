@@ -97,17 +97,5 @@ internal static class HygieneRules
     );
 
     public static ImmutableArray<FindingRule> All { get; } =
-    [
-        Ingress,
-        Materials,
-        Agents,
-        Strength,
-        Surface,
-        Corners,
-        Threads,
-        Caps,
-        Built,
-        Cables,
-        Translation,
-    ];
+    [Ingress, Materials, Agents, Strength, Surface, Corners, Threads, Caps, Built, Cables, Translation];
 }

@@ -45,7 +45,8 @@ internal static class MaterialChecks
         Steps(fitted, part.Area)
             .SelectMany(step => step.Agents)
             .Select(agent =>
-                part.Materials.Select(material => (material, Of: ResistanceTable.Of(material, agent.Kind)))
+                part
+                    .Materials.Select(material => (material, Of: ResistanceTable.Of(material, agent.Kind)))
                     .Where(pair => pair.Of is not null)
                     .OrderByDescending(pair => pair.Of!.Rating)
                     .FirstOrDefault()
@@ -68,7 +69,8 @@ internal static class MaterialChecks
             .Where(step => !step.Item2.IsEmpty);
 
     private static Resistance? WorstOf(WashedPart part, AgentKind agent) =>
-        part.Materials.Select(material => ResistanceTable.Of(material, agent))
+        part
+            .Materials.Select(material => ResistanceTable.Of(material, agent))
             .OfType<Resistance>()
             .MaxBy(found => found.Rating);
 
@@ -81,8 +83,8 @@ internal static class MaterialChecks
         lost.Count > 0
             ? $": no agent of {string.Join(" and ", lost.Select(step => $"`{HygieneWords.Of(step)}`"))} suits it: "
                 + string.Join("; ", avoided.Where(attack => lost.Contains(attack.Agent.Step)).Select(a => a.Text))
-            : part.Materials.IsEmpty ? ": whether agents harm it is unstated"
-            : !unknown.IsEmpty ? $": the table of resistance has no {string.Join(", ", unknown)}"
-            : avoided.Count > 0 ? $": rules out {string.Join("; ", avoided.Select(attack => attack.Text))}"
-            : ": bears every agent of its area at the stated strength, temperature and time";
+        : part.Materials.IsEmpty ? ": whether agents harm it is unstated"
+        : !unknown.IsEmpty ? $": the table of resistance has no {string.Join(", ", unknown)}"
+        : avoided.Count > 0 ? $": rules out {string.Join("; ", avoided.Select(attack => attack.Text))}"
+        : ": bears every agent of its area at the stated strength, temperature and time";
 }

@@ -47,7 +47,11 @@ public static class ResistanceTable
         ("316L stainless", AgentKind.Hypochlorite, "better than 304 but still rinse"),
         ("aluminium bare", AgentKind.Caustic, "rapid attack"),
         ("PVC jacket", AgentKind.HotWater, "softens; check 70, 80 or 105 degC grade"),
-        ("PUR polyether", AgentKind.Caustic, "residue that dries on the jacket concentrates and breaks the polymer; rinse well"),
+        (
+            "PUR polyether",
+            AgentKind.Caustic,
+            "residue that dries on the jacket concentrates and breaks the polymer; rinse well"
+        ),
         ("EPDM", AgentKind.Peracetic, "peroxide-cured compound; not for fats or mineral oil"),
         ("FKM", AgentKind.HotWater, "steam hydrolysis; grade dependent"),
         (Memory, AgentKind.HotWater, "short jets only; stressed parts craze"),

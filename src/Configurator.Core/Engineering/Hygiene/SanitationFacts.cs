@@ -35,9 +35,8 @@ public static class SanitationFacts
 
     /// <summary>Agents that the machine is laid out for, as built.</summary>
     public static IEnumerable<Agent> Agents(FittedMachine fitted) =>
-        fitted.Machine.Sanitation?.Agents.Where(agent =>
-            agent.When?.Holds(fitted.Configuration.QuantityOf) ?? true
-        ) ?? [];
+        fitted.Machine.Sanitation?.Agents.Where(agent => agent.When?.Holds(fitted.Configuration.QuantityOf) ?? true)
+        ?? [];
 
     public static WashMethod WashOf(FittedMachine fitted, Area area) =>
         Washing.MethodIn(fitted.Machine, area, fitted.Configuration.QuantityOf);

@@ -21,7 +21,10 @@ internal static class WashDemands
 
     private static readonly WashDemand Splashes = new(["IP54"], "dust and splashes");
     private static readonly WashDemand Jets = new(["IP65"], "water jets");
-    private static readonly WashDemand PowerfulJets = new(["IP66"], "powerful jets, as of a boosted rinse of about 14 bar");
+    private static readonly WashDemand PowerfulJets = new(
+        ["IP66"],
+        "powerful jets, as of a boosted rinse of about 14 bar"
+    );
 
     // Both tests are done at 80 degC and 8 to 10 MPa with 14 to 16 l/min, the K test from nearer.
     private static readonly WashDemand HotJets = new(["IP69", "IP69K"], "hot high-pressure jets");

@@ -156,10 +156,7 @@ internal static class WashedParts
 
     private static Condition AnyOf(IEnumerable<Condition> conditions)
     {
-        ImmutableArray<Condition> each =
-        [
-            .. conditions.DistinctBy(Logic.ConditionKey.Of, StringComparer.Ordinal),
-        ];
+        ImmutableArray<Condition> each = [.. conditions.DistinctBy(Logic.ConditionKey.Of, StringComparer.Ordinal)];
         return each is [var only] ? only
             : each.Any(one => one is AllOf { Of.IsEmpty: true }) ? FitConditions.Always
             : new AnyOf(each, default);

@@ -21,10 +21,7 @@ internal static class Washing
 
     /// <summary>Agents that can come into an area at a step.</summary>
     public static ImmutableArray<Agent> Agents(Machine machine, Area area, CleaningStep step) =>
-        [
-            .. machine.Sanitation?.Agents.Where(agent => agent.Step == step && agent.Areas.Contains(area.Id.Value))
-                ?? [],
-        ];
+        [.. machine.Sanitation?.Agents.Where(agent => agent.Step == step && agent.Areas.Contains(area.Id.Value)) ?? []];
 
     /// <summary>Those of them that do on a machine so built.</summary>
     public static ImmutableArray<Agent> Agents(

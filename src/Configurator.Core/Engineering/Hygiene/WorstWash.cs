@@ -43,8 +43,7 @@ public sealed record WorstWash(string About, AreaId Area, WashMethod Method, Sho
             var key = ConditionKey.Of(condition);
             if (!known.TryGetValue(key, out var isPossible))
             {
-                isPossible =
-                    weigher.Heaviest(new(0, [new(condition, 1)]), PartialOrder.Empty) is { Weight: > 0 };
+                isPossible = weigher.Heaviest(new(0, [new(condition, 1)]), PartialOrder.Empty) is { Weight: > 0 };
                 known[key] = isPossible;
             }
 

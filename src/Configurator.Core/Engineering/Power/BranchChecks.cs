@@ -14,8 +14,7 @@ internal static class BranchChecks
     {
         var worst = fed
             .Masters.SelectMany(master =>
-                fed.Fitted.PluggedInto(master.Name.Value)
-                    .SelectMany(pair => Branches(fed, master.Ports, pair.Instance))
+                fed.Fitted.PluggedInto(master.Name.Value).SelectMany(pair => Branches(fed, master.Ports, pair.Instance))
             )
             .Select(pair => new Branch(pair.Instance, DeviceVolts.AreaOf(cableOf, pair.Instance), pair.Let))
             .MinBy(branch => branch.Carries - branch.Let);

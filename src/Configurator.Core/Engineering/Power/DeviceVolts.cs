@@ -15,7 +15,8 @@ internal static class DeviceVolts
         IReadOnlyDictionary<InstanceKey, DeviceCable> cableOf,
         Master master
     ) =>
-        fed.Fitted.PluggedInto(master.Name.Value)
+        fed
+            .Fitted.PluggedInto(master.Name.Value)
             .SelectMany(pair => Drops(fed, cableOf, pair.Instance))
             .Where(far => far.Drop > 0)
             .MaxBy(far => far.Drop);
@@ -62,14 +63,7 @@ internal static class DeviceVolts
         FarDevice Far(FitInstance one, Rational before, Rational amperes)
         {
             var cable = cableOf.GetValueOrDefault(one.Key);
-            return new(
-                fed.Power,
-                one,
-                before,
-                amperes,
-                MetresOf(cable?.Stock, cable?.Needed),
-                AreaOf(cable?.Cordset)
-            );
+            return new(fed.Power, one, before, amperes, MetresOf(cable?.Stock, cable?.Needed), AreaOf(cable?.Cordset));
         }
     }
 

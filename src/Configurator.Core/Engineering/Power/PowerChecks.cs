@@ -102,8 +102,7 @@ internal static class PowerChecks
 
     private static Finding Current(FedCircuit fed)
     {
-        var amperes =
-            fed.Solved?.Total
+        var amperes = fed.Solved?.Total
             ?? fed.Loads.Aggregate((Rational)0, (sum, load) => sum + load.At(PowerRules.DeviceMin(fed.Use)));
         return Finding.AtMost(
             PowerRules.TrunkCurrent,

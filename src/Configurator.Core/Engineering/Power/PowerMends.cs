@@ -33,9 +33,7 @@ internal static class PowerMends
 
     private static string? Cordset(FarDevice far, Rational atMaster, Rational least) =>
         ConductorSizes.ClassFive.FirstOrDefault(size =>
-            size.AreaMm2 > far.AreaMm2
-            && size.AreaMm2 <= CordsetMax
-            && atMaster - far.DropWith(size.AreaMm2) >= least
+            size.AreaMm2 > far.AreaMm2 && size.AreaMm2 <= CordsetMax && atMaster - far.DropWith(size.AreaMm2) >= least
         )
             is { } enough
             ? $"take a cordset for `{far.Instance.Key}` with cores of {enough.AreaMm2.ToString(2)} mm2: then {(atMaster - far.DropWith(enough.AreaMm2)).ToString(2)} V there"

@@ -44,11 +44,9 @@ internal static class NoteChanges
                     device.Id.Value.Value,
                     before[device.Id.Value].Notes,
                     device.Notes,
-                    Published(
-                        context,
-                        built =>
-                            built.Report.Fitted.Fitted.Any(instance => instance.Device.Id.Value == device.Id.Value)
-                            || built.Report.Fitted.Masters.Any(master => master.Device.Id.Value == device.Id.Value)
+                    Published(context, built =>
+                        built.Report.Fitted.Fitted.Any(instance => instance.Device.Id.Value == device.Id.Value)
+                        || built.Report.Fitted.Masters.Any(master => master.Device.Id.Value == device.Id.Value)
                     )
                 )
             );

@@ -57,7 +57,10 @@ internal static class AcceptanceTests
             ),
             Of(
                 ("Hygiene walk", "Ronda de higiene"),
-                ("drain, radii, pockets, tightness of plugs, caps", "drenaje, radios, huecos, apriete de conectores, tapas"),
+                (
+                    "drain, radii, pockets, tightness of plugs, caps",
+                    "drenaje, radios, huecos, apriete de conectores, tapas"
+                ),
                 ("as the sanitation notes ask", "como piden las notas de limpieza"),
                 ""
             ),

@@ -70,7 +70,13 @@ internal static class CablesDocument
         return new(
             "pick-list",
             words.PickList,
-            [new(words.Location), new(words.Bring), new(words.Length, IsNumber: true), new(words.Cable), new(words.ForItem)],
+            [
+                new(words.Location),
+                new(words.Bring),
+                new(words.Length, IsNumber: true),
+                new(words.Cable),
+                new(words.ForItem),
+            ],
             [
                 .. Devices(context)
                     .Concat(cables.Select(cable => OfCable(context, cable)))

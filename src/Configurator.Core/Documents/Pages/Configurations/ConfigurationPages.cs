@@ -38,7 +38,8 @@ internal static class ConfigurationPages
         [
             links.To(set.Workbook, page.Words.Workbook),
             links.To(set.Json, "JSON"),
-            .. set.Tables.Where(pair => pair.Page == page)
+            .. set
+                .Tables.Where(pair => pair.Page == page)
                 .SelectMany(pair => pair.Tables)
                 .Select(table => links.To(set.CsvOf(page, table), $"CSV: {table.Caption}")),
         ];
@@ -108,19 +109,20 @@ internal static class ConfigurationPages
             Control = context.Control(published, document.Suffix),
             Lead = document.Lead(context.Words),
             Standards = document.Standards(context.Words),
-            Translations = document.IsTranslated && Languages(context).Length > 1
-                ?
-                [
-                    .. Languages(context)
-                        .Select(language => new Translation(
-                            language,
-                            SiteWords.NameOf(language),
-                            language == context.Language
-                                ? null
-                                : PagePaths.Relative(path, PathOf(context, published, document, language))
-                        )),
-                ]
-                : [],
+            Translations =
+                document.IsTranslated && Languages(context).Length > 1
+                    ?
+                    [
+                        .. Languages(context)
+                            .Select(language => new Translation(
+                                language,
+                                SiteWords.NameOf(language),
+                                language == context.Language
+                                    ? null
+                                    : PagePaths.Relative(path, PathOf(context, published, document, language))
+                            )),
+                    ]
+                    : [],
             Sections = [.. document.Sections(new(context, links, configuration))],
         };
     }

@@ -22,11 +22,7 @@ internal static class HygieneDocument
         HygieneRules.Threads,
     ];
 
-    private static readonly ImmutableArray<FindingRule> WithBars =
-    [
-        HygieneRules.Built,
-        HygieneRules.Cables,
-    ];
+    private static readonly ImmutableArray<FindingRule> WithBars = [HygieneRules.Built, HygieneRules.Cables];
 
     private static IEnumerable<Section> Sections(ConfigurationContext context)
     {

@@ -112,7 +112,10 @@ internal static class PartsDocument
             .GroupBy(line => line.Device.Price!.Unit.Symbol, StringComparer.Ordinal)
             .OrderBy(currency => currency.Key, StringComparer.Ordinal)
             .Select(currency =>
-                Row.Of(words.Total, Money(currency.Aggregate((Rational)0, (sum, line) => sum + line.Sum!.Value), currency.Key))
+                Row.Of(
+                    words.Total,
+                    Money(currency.Aggregate((Rational)0, (sum, line) => sum + line.Sum!.Value), currency.Key)
+                )
             );
         return new(
             "totals",
@@ -124,7 +127,10 @@ internal static class PartsDocument
                     words.PartsWithoutPrice,
                     parts.Lines.Count(line => line.Sum is null).ToString(CultureInfo.InvariantCulture)
                 ),
-                Row.Of(words.Mass, $"{parts.Lines.Aggregate((Rational)0, (sum, line) => sum + Mass(line)).ToString(1)} kg"),
+                Row.Of(
+                    words.Mass,
+                    $"{parts.Lines.Aggregate((Rational)0, (sum, line) => sum + Mass(line)).ToString(1)} kg"
+                ),
                 Row.Of(words.LongestLeadTime, context.Documents.Print(Longest(parts))),
             ]
         );

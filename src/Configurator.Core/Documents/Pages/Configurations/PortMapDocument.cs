@@ -37,20 +37,14 @@ internal static class PortMapDocument
 
     public static IEnumerable<Carrier> Carriers(FittedMachine fitted) =>
         fitted
-            .Masters.Select(master => new Carrier(
-                master.Name.Value,
-                master.Device,
-                master.Station,
-                names => names.Of(master)
+            .Masters.Select(master => new Carrier(master.Name.Value, master.Device, master.Station, names =>
+                names.Of(master)
             ))
             .Concat(
                 fitted
                     .Fitted.Where(instance => FittedMachine.AsCarrier(instance) is not null)
-                    .Select(hub => new Carrier(
-                        FittedMachine.AsCarrier(hub)!.Value,
-                        hub.Device,
-                        hub.Station,
-                        names => names.Of(hub)
+                    .Select(hub => new Carrier(FittedMachine.AsCarrier(hub)!.Value, hub.Device, hub.Station, names =>
+                        names.Of(hub)
                     ))
             );
 

@@ -78,8 +78,7 @@ internal static class SanitationSteps
         {
             var names = Names(context, same.Select(fate => fate.Area));
             var use = same.Key.Left.Length > 0 ? $"{order(names)} {same.Key.Left}." : context.Words.NoAgentLeft(names);
-            yield return use
-                + (same.Key.Lost.Length > 0 ? $" {context.Words.NeverHere(same.Key.Lost)}" : "");
+            yield return use + (same.Key.Lost.Length > 0 ? $" {context.Words.NeverHere(same.Key.Lost)}" : "");
         }
     }
 

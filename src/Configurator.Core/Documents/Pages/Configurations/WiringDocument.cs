@@ -21,7 +21,11 @@ internal static class WiringDocument
             words.TerminationList,
             [new Paragraph(words.TerminationLead), Terminations(context, cables)]
         );
-        yield return new("trunk-socket", words.TrunkSocket, [new Paragraph(words.TrunkSocketLead), Socket(context, cables)]);
+        yield return new(
+            "trunk-socket",
+            words.TrunkSocket,
+            [new Paragraph(words.TrunkSocketLead), Socket(context, cables)]
+        );
         var notes = NotesByOption.On(context, NoteSubject.Wiring);
         if (!notes.IsEmpty)
         {
