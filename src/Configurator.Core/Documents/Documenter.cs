@@ -7,7 +7,14 @@ using Configurator.Core.Engineering;
 namespace Configurator.Core.Documents;
 
 /// <summary>All pages of a site, finished, and what goes with them unread: templates and assets.</summary>
-public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArray<Page> Pages);
+public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArray<Page> Pages)
+{
+    /// <summary>Files that pages name, by their path.</summary>
+    public ImmutableArray<TextFile> Files { get; init; } = [];
+}
+
+/// <param name="Path">From the site's root.</param>
+public sealed record TextFile(string Path, string Text);
 
 /// <summary>Fifth stage: page records and tables, sorted, linked, formatted.</summary>
 public static class Documenter
@@ -16,6 +23,13 @@ public static class Documenter
     public static Outcome<SiteDocuments> Compose(EngineeredCatalogue engineered, string definitions)
     {
         var context = new DocumentContext(engineered, new(engineered.Catalogue.Site.Languages[0]), definitions);
+        ImmutableArray<PickedMachine> picked =
+        [
+            .. engineered
+                .Proved.Logic.Values.AsParallel()
+                .AsOrdered()
+                .Select(proof => PickerPage.Compose(context, proof.Logic)),
+        ];
         IEnumerable<Page> pages =
         [
             .. CataloguePages.Compose(context),
@@ -26,6 +40,7 @@ public static class Documenter
                 ConfigurationPages.Compose(context, configuration)
             ),
             .. FindingPages.Compose(context),
+            .. picked.Select(machine => machine.Page),
         ];
         return new(
             new(
@@ -36,6 +51,9 @@ public static class Documenter
                         .OrderBy(page => page.Path, StringComparer.Ordinal),
                 ]
             )
+            {
+                Files = [.. picked.Select(machine => machine.Script)],
+            }
         );
     }
 }

@@ -32,6 +32,11 @@ public sealed record Page(string Path, string Kind, string Title, SiteWords Word
     public string Href(string target) => PagePaths.Relative(Path, target);
 
     public string SiteTitle { get; init; } = "";
+
+    /// <summary>Style sheets and scripts that this page needs besides those of every page; files of the site.</summary>
+    public ImmutableArray<string> Styles { get; init; } = [];
+
+    public ImmutableArray<string> Scripts { get; init; } = [];
 }
 
 /// <summary>A headed part of a page.</summary>
