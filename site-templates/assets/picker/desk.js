@@ -39,7 +39,7 @@ var picker = picker || {};
     var say = act.say, it = answer.standing;
     var row = function (isSo, word, text) {
       return make("li", { class: isSo ? "is-so" : "is-not" },
-        make("b", {}, say(isSo ? "yes" : "notYet") + ": " + say("state_" + word)), " ", text);
+        make("b", {}, say("state_" + word) + ": " + say(isSo ? "yes" : "notYet") + "."), " ", text);
     };
     var page = it.published ? make("a", { href: it.published.page }, it.published.title) : null;
     return make("ol", { class: "standing-words" },
@@ -106,7 +106,7 @@ var picker = picker || {};
         picker.print(weights.rate, 1000, "/min")));
     }
     return make("section", { class: "scroll", tabindex: "0", "aria-labelledby": "loads-of-order" },
-      make("table", {}, make("caption", { id: "loads-of-order" }, say("loadsOfOrder")),
+      make("table", {}, make("caption", { id: "loads-of-order", class: "unseen" }, say("loadsOfOrder")),
         make("thead", {}, make("tr", {}, ["load", "now", "mostOfAll", "machineHas"].map(function (word) {
           return make("th", { scope: "col", class: word === "load" ? "words" : "number" }, say(word));
         }))), make("tbody", {}, rows)));
@@ -131,7 +131,7 @@ var picker = picker || {};
       return button(act.say(name), act[name], name);
     }));
     more.open = true;
-    place.replaceChildren(notices, body, more, actions);
+    place.replaceChildren(notices, body, actions, more);
     place.className = "desk";
     return function (answer, texts) {
       notices.replaceChildren.apply(notices, texts.map(function (text) { return make("p", { class: "notice" }, text); }));

@@ -77,6 +77,25 @@ var picker = picker || {};
       return { choices: choices, numbers: numbers, rules: [] };
     }
 
+    // Exactly one or at most one of plain options: one out of several buttons.
+    function isRadio(choice) {
+      return choice.always && choice.take !== "OneOrMore"
+        && choice.of.every(function (place) { return !("from" in options[place]); });
+    }
+
+    // Members of a choice that are ruled out by the member chosen alone: taking one takes it in place of that.
+    function markInstead(order, kinds) {
+      data.choices.filter(isRadio).forEach(function (choice) {
+        if (choice.of.some(function (place) { return order[place] > 0; })) {
+          var left = rules.states(picksOf(order).filter(function (pick) { return choice.of.indexOf(pick[0]) < 0; }));
+          choice.of.forEach(function (place) {
+            if (kinds[place] === "ruled-out" && left[place].indexOf(1) >= 0) { kinds[place] = "instead"; }
+          });
+        }
+      });
+      return kinds;
+    }
+
     function isSame(one, other) { return one.every(function (count, place) { return count === other[place]; }); }
 
     function fromPairs(pairs) {
@@ -119,7 +138,9 @@ var picker = picker || {};
         isAllowed: isAllowed,
         open: open,
         left: rules.count(picks),
-        kinds: options.map(function (_, place) { return kindOf(place, order, states[place], taken); }),
+        kinds: markInstead(order, options.map(function (_, place) {
+          return kindOf(place, order, states[place], taken);
+        })),
         standing: standing(taken, isAllowed)
       };
     }
@@ -132,6 +153,7 @@ var picker = picker || {};
       picksOf: picksOf,
       answer: answer,
       bringers: bringers,
+      isRadio: isRadio,
       empty: function () { return options.map(function () { return undefined; }); },
       holds: function (number, taken) { return holds(data.conditions[number], taken); },
 

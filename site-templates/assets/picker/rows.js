@@ -19,12 +19,6 @@ var picker = picker || {};
 
   var make = picker.make;
 
-  // Exactly one or at most one of plain options: one out of several buttons.
-  function isRadio(orders, choice) {
-    return choice && choice.always && choice.take !== "OneOrMore"
-      && choice.of.every(function (place) { return !("from" in orders.options[place]); });
-  }
-
   function checkbox(row, act) {
     var box = make("input", {
       type: "checkbox", id: "take-" + row.id, "aria-describedby": "state-" + row.id,
@@ -76,14 +70,14 @@ var picker = picker || {};
         return orders.options[place].title;
       }).join(", "));
     }
-    return row.kind === "unknown" ? "" : say("kind_" + row.kind);
+    return row.kind === "unknown" || row.kind === "chosen" ? "" : say("kind_" + row.kind);
   }
 
   function addRow(orders, element, act, choice) {
     var id = element.dataset.option;
     var place = orders.options.findIndex(function (option) { return option.id === id; });
     var row = { id: id, place: place, element: element, title: orders.options[place].title, kind: "free" };
-    var control = isRadio(orders, choice) ? radio(row, act, choice)
+    var control = choice && orders.isRadio(choice) ? radio(row, act, choice)
       : "from" in orders.options[place] ? number(row, act, orders.rules.numbers[place]) : checkbox(row, act);
     var name = element.querySelector(".name");
     var label = make("label", { class: "name", for: control.id, id: name.id }, row.title);
@@ -125,7 +119,7 @@ var picker = picker || {};
     document.querySelectorAll(".picks").forEach(function (group) {
       var choice = orders.data.choices.find(function (one) { return one.id === group.dataset.choice; });
       group.querySelectorAll(".pick").forEach(function (element) { rows.push(addRow(orders, element, act, choice)); });
-      if (isRadio(orders, choice)) {
+      if (choice && orders.isRadio(choice)) {
         group.setAttribute("role", "radiogroup");
         others.push(undecided(group, act, choice));
       }
