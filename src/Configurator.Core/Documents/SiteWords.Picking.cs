@@ -116,7 +116,7 @@ public sealed partial record SiteWords
             ("now", Say("This order", "Este pedido")),
             ("mostOfAll", Say("Any order, at most", "Cualquier pedido, máximo")),
             ("machineHas", Say("Machine has", "La máquina tiene")),
-            ("trunk", Say("Trunk, {0}: volts at the last master", "Troncal, {0}: tensión en el último maestro")),
+            ("trunk", Say("Trunk, {0}: volts at the last master, with every extension", "Troncal, {0}: tensión en el último maestro, con todas las ampliaciones")),
             ("atLeast", Say("never below {0}", "nunca menos de {0}")),
             ("leadTime", Say("Longest lead time", "Plazo de entrega más largo")),
             ("days", Say("{0} days", "{0} días")),

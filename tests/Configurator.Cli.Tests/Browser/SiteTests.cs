@@ -3,7 +3,8 @@ using Microsoft.Playwright;
 namespace Configurator.Cli.Tests.Browser;
 
 /// <summary>The published demonstration, opened as people open it: from a folder, in a browser.</summary>
-public sealed class SiteTests(Chromium chromium) : IClassFixture<Chromium>
+[Collection(OneBrowser.Name)]
+public sealed class SiteTests(Chromium chromium)
 {
     private string Start => new Uri(Path.Combine(chromium.Site, "index.html")).AbsoluteUri;
 
