@@ -61,7 +61,7 @@ var picker = picker || {};
       body(say("parts"), partRows(weights), columns.length + 1, isShort)
     ].filter(Boolean);
     return make("section", { class: "scroll", tabindex: "0", "aria-labelledby": "beside-caption" },
-      make("table", { class: "beside" }, make("caption", { id: "beside-caption" }, say("sideBySide")),
+      make("table", { class: "beside" }, make("caption", { id: "beside-caption" }, say("compared")),
         make("thead", {}, make("tr", {}, make("td", {}), heads)),
         parts.length ? parts : make("tbody", {}, make("tr", {}, make("td", { colspan: columns.length + 1 }, say("noDifference"))))));
   }

@@ -67,7 +67,7 @@ var picker = picker || {};
         make("span", { class: "standing" }, isChosen ? picker.releaseWords(orders, place, answer.taken)
           : " (" + act.say("included") + ")" + picker.releaseWords(orders, place, answer.taken)),
         isChosen ? make("button", {
-          type: "button", class: "drop", "aria-label": act.say("leaveOut", option.title),
+          type: "button", class: "drop", "aria-label": act.say("takeAway", option.title),
           click: function () { act.set(place, undefined); }
         }, "×") : null);
     }).filter(Boolean);
@@ -137,7 +137,7 @@ var picker = picker || {};
       notices.replaceChildren.apply(notices, texts.map(function (text) { return make("p", { class: "notice" }, text); }));
       var state = picker.stateOf(answer);
       body.replaceChildren.apply(body, [
-        make("p", { class: "state is-" + state }, make("b", {}, act.say("state_" + state)),
+        make("p", { class: "state is-" + state, id: "state", tabindex: "-1" }, make("b", {}, act.say("state_" + state)),
           make("span", {}, answer.left === null ? act.say("notCounted") : act.say("left", picker.group(answer.left)))),
         answer.isPossible ? null : impossible(orders, answer, act),
         open(orders, answer, act),

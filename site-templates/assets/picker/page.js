@@ -57,7 +57,8 @@ var picker = picker || {};
     show();
     history.pushState(null, "", "#" + fragment());
     tell(before);
-    if (focused && !document.contains(focused)) { document.getElementById("order").focus(); }
+    // A control that went with what it mended must not take the keyboard with it.
+    if (focused && !document.contains(focused)) { document.getElementById("state").focus({ preventScroll: true }); }
   }
 
   function load() {
@@ -129,12 +130,12 @@ var picker = picker || {};
     askEngineering: function () { picker.showText(orders, answer, address(), true, say); }
   };
 
-  var live = make("p", { role: "status", class: "unseen" });
+  var live = make("p", { role: "status", class: "unseen", id: "told" });
   var bar = make("a", { href: "#order", class: "order-bar" });
   var showRows = picker.rows(orders, act);
   var showDesk = picker.desk(document.getElementById("desk"), orders, act);
   var showBeside = picker.beside(document.getElementById("table"), orders, act);
-  ["order", "beside"].forEach(function (id) { document.getElementById(id).tabIndex = -1; });
+  document.getElementById("beside").tabIndex = -1;
   document.getElementById("content").append(live, bar);
   document.body.classList.add("picking");
   window.addEventListener("popstate", load);

@@ -138,7 +138,7 @@ public sealed partial record SiteWords
             ("yourOrder", Say("Your order", "Su pedido")),
             ("putAside", Say("Order {0} put aside", "Pedido {0} apartado")),
             ("nothingBeside", Say("Nothing to compare with yet.", "Aún no hay con qué comparar.")),
-            ("sideBySide", Say("Side by side", "Lado a lado")),
+            ("compared", Say("Options, loads and parts compared", "Opciones, cargas y piezas comparadas")),
             ("takeAway", Say("take away: {0}", "retirar: {0}")),
             ("besideNow", Say("{0} side by side", "{0} lado a lado")),
             ("options", Say("Options", "Opciones")),
