@@ -14,15 +14,17 @@ var picker = picker || {};
         var part = letters.indexOf(text[at]);
         at += 1;
         number |= (part & 31) << shift;
-        if (part < 32) { return number; }
+        if (part < 32) {
+          return number;
+        }
       }
     };
   };
 
   function bits(set) {
-    set -= set >>> 1 & 0x55555555;
-    set = (set & 0x33333333) + (set >>> 2 & 0x33333333);
-    return Math.imul(set + (set >>> 4) & 0x0f0f0f0f, 0x01010101) >>> 24;
+    set -= (set >>> 1) & 0x55555555;
+    set = (set & 0x33333333) + ((set >>> 2) & 0x33333333);
+    return Math.imul((set + (set >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
   }
 
   // Plain numbers for as long as they are exact.
@@ -37,7 +39,9 @@ var picker = picker || {};
   }
 
   picker.sizes = function (next) {
-    return Array.from({ length: next() }, function () { return next(); });
+    return Array.from({ length: next() }, function () {
+      return next();
+    });
   };
 
   // Every value of a variable with so many, as two halves of 32 bits.
@@ -49,8 +53,14 @@ var picker = picker || {};
     var next = picker.numbers(text);
     var sizes = picker.sizes(next);
     var leaves = next();
-    var variable = [], low = [], high = [], children = [], all = [];
-    var first = Array.from({ length: leaves + 1 }, function () { return 0; });
+    var variable = [],
+      low = [],
+      high = [],
+      children = [],
+      all = [];
+    var first = Array.from({ length: leaves + 1 }, function () {
+      return 0;
+    });
     for (var leaf = 0; leaf < leaves; leaf += 1) {
       variable.push(next());
       low.push(next());
@@ -59,12 +69,20 @@ var picker = picker || {};
     for (var node = leaves, nodes = leaves + next(); node < nodes; node += 1) {
       var head = next();
       all.push(head & 1);
-      for (var child = head >>> 1; child > 0; child -= 1) { children.push(node - next()); }
+      for (var child = head >>> 1; child > 0; child -= 1) {
+        children.push(node - next());
+      }
       first.push(children.length);
     }
     return {
-      sizes: sizes, leaves: leaves, variable: Int32Array.from(variable), low: Int32Array.from(low),
-      high: Int32Array.from(high), first: Int32Array.from(first), children: Int32Array.from(children), all: all
+      sizes: sizes,
+      leaves: leaves,
+      variable: Int32Array.from(variable),
+      low: Int32Array.from(low),
+      high: Int32Array.from(high),
+      first: Int32Array.from(first),
+      children: Int32Array.from(children),
+      all: all
     };
   }
 
@@ -76,12 +94,17 @@ var picker = picker || {};
       state[leaf] = (it.low[leaf] & low[variable]) | (it.high[leaf] & high[variable]) ? 1 : 0;
     }
     for (var node = it.leaves; node < state.length; node += 1) {
-      var edge = it.first[node], end = it.first[node + 1];
+      var edge = it.first[node],
+        end = it.first[node + 1];
       if (it.all[node - it.leaves]) {
-        while (edge < end && state[it.children[edge]]) { edge += 1; }
+        while (edge < end && state[it.children[edge]]) {
+          edge += 1;
+        }
         state[node] = edge === end ? 1 : 0;
       } else {
-        while (edge < end && !state[it.children[edge]]) { edge += 1; }
+        while (edge < end && !state[it.children[edge]]) {
+          edge += 1;
+        }
         state[node] = edge < end ? 1 : 0;
       }
     }
@@ -94,7 +117,9 @@ var picker = picker || {};
     for (var node = state.length - 1; node >= it.leaves; node -= 1) {
       if (state[node] === 2) {
         for (var edge = it.first[node]; edge < it.first[node + 1]; edge += 1) {
-          if (state[it.children[edge]]) { state[it.children[edge]] = 2; }
+          if (state[it.children[edge]]) {
+            state[it.children[edge]] = 2;
+          }
         }
       }
     }
@@ -109,13 +134,17 @@ var picker = picker || {};
       nodes: nodes,
       edges: it.children.length,
 
-      isPossible: function (low, high) { return nodes > 0 && upward(it, low, high)[nodes - 1] === 1; },
+      isPossible: function (low, high) {
+        return nodes > 0 && upward(it, low, high)[nodes - 1] === 1;
+      },
 
       // The values that each variable can still take.
       possible: function (low, high) {
         var left = { low: new Int32Array(it.sizes.length), high: new Int32Array(it.sizes.length) };
         var state = upward(it, low, high);
-        if (nodes === 0 || state[nodes - 1] === 0) { return left; }
+        if (nodes === 0 || state[nodes - 1] === 0) {
+          return left;
+        }
         downward(it, state);
         for (var leaf = 0; leaf < it.leaves; leaf += 1) {
           if (state[leaf] === 2) {
@@ -146,4 +175,4 @@ var picker = picker || {};
       }
     };
   };
-}());
+})();

@@ -7,13 +7,23 @@ var picker = picker || {};
     var element = document.createElement(tag);
     Object.keys(attributes || {}).forEach(function (name) {
       var value = attributes[name];
-      if (typeof value === "function") { element.addEventListener(name, value); }
-      else if (value === true) { element.setAttribute(name, ""); }
-      else if (value !== false && value !== null && value !== undefined) { element.setAttribute(name, value); }
+      if (typeof value === "function") {
+        element.addEventListener(name, value);
+      } else if (value === true) {
+        element.setAttribute(name, "");
+      } else if (value !== false && value !== null && value !== undefined) {
+        element.setAttribute(name, value);
+      }
     });
-    element.append.apply(element, Array.prototype.slice.call(arguments, 2).flat().filter(function (child) {
-      return child !== null && child !== undefined && child !== "";
-    }));
+    element.append.apply(
+      element,
+      Array.prototype.slice
+        .call(arguments, 2)
+        .flat()
+        .filter(function (child) {
+          return child !== null && child !== undefined && child !== "";
+        })
+    );
     return element;
   };
 
@@ -21,13 +31,26 @@ var picker = picker || {};
 
   function checkbox(row, act) {
     var box = make("input", {
-      type: "checkbox", id: "take-" + row.id, "aria-describedby": "state-" + row.id,
-      change: function () { act.set(row.place, box.checked ? 1 : row.kind === "chosen" ? undefined : 0); }
+      type: "checkbox",
+      id: "take-" + row.id,
+      "aria-describedby": "state-" + row.id,
+      change: function () {
+        act.set(row.place, box.checked ? 1 : row.kind === "chosen" ? undefined : 0);
+      }
     });
-    var without = make("button", {
-      type: "button", class: "without", "aria-pressed": "false",
-      click: function () { act.set(row.place, row.kind === "left-out" ? undefined : 0); }
-    }, act.say("without"), make("span", { class: "unseen" }, " " + row.title));
+    var without = make(
+      "button",
+      {
+        type: "button",
+        class: "without",
+        "aria-pressed": "false",
+        click: function () {
+          act.set(row.place, row.kind === "left-out" ? undefined : 0);
+        }
+      },
+      act.say("without"),
+      make("span", { class: "unseen" }, " " + row.title)
+    );
     row.element.append(without);
     row.show = function (answer) {
       box.checked = answer.taken[row.place] > 0 && row.kind !== "left-out";
@@ -39,25 +62,43 @@ var picker = picker || {};
 
   function radio(row, act, choice) {
     var button = make("input", {
-      type: "radio", id: "take-" + row.id, name: "choice-" + choice.id, "aria-describedby": "state-" + row.id,
-      change: function () { act.choose(choice, row.place); }
+      type: "radio",
+      id: "take-" + row.id,
+      name: "choice-" + choice.id,
+      "aria-describedby": "state-" + row.id,
+      change: function () {
+        act.choose(choice, row.place);
+      }
     });
-    row.show = function (answer) { button.checked = answer.taken[row.place] > 0; };
+    row.show = function (answer) {
+      button.checked = answer.taken[row.place] > 0;
+    };
     return button;
   }
 
   function number(row, act, counts) {
-    var select = make("select", {
-      id: "take-" + row.id, "aria-describedby": "state-" + row.id,
-      change: function () { act.set(row.place, select.value === "" ? undefined : Number(select.value)); }
-    }, make("option", { value: "" }), counts.map(function (count) { return make("option", { value: count }); }));
+    var select = make(
+      "select",
+      {
+        id: "take-" + row.id,
+        "aria-describedby": "state-" + row.id,
+        change: function () {
+          act.set(row.place, select.value === "" ? undefined : Number(select.value));
+        }
+      },
+      make("option", { value: "" }),
+      counts.map(function (count) {
+        return make("option", { value: count });
+      })
+    );
     row.show = function (answer) {
-      var order = answer.order[row.place], taken = answer.taken[row.place];
+      var order = answer.order[row.place],
+        taken = answer.taken[row.place];
       select.options[0].textContent = order === undefined && taken > 0 ? "(" + taken + ")" : act.say("undecided");
       counts.forEach(function (count, at) {
         var isOpen = !answer.isPossible || order !== undefined || answer.states[row.place].indexOf(count) >= 0;
-        select.options[at + 1].textContent = (count === 0 ? act.say("without") : count)
-          + (isOpen ? "" : " (" + act.say("kind_ruled-out") + ")");
+        select.options[at + 1].textContent =
+          (count === 0 ? act.say("without") : count) + (isOpen ? "" : " (" + act.say("kind_ruled-out") + ")");
       });
       select.value = order === undefined ? "" : String(order);
     };
@@ -66,26 +107,43 @@ var picker = picker || {};
 
   function kindWords(orders, row, answer, say) {
     if (row.kind === "comes") {
-      return say("kind_comes", orders.bringers(row.place, answer.taken).map(function (place) {
-        return orders.options[place].title;
-      }).join(", "));
+      return say(
+        "kind_comes",
+        orders
+          .bringers(row.place, answer.taken)
+          .map(function (place) {
+            return orders.options[place].title;
+          })
+          .join(", ")
+      );
     }
     return row.kind === "unknown" || row.kind === "chosen" ? "" : say("kind_" + row.kind);
   }
 
   function addRow(orders, element, act, choice) {
     var id = element.dataset.option;
-    var place = orders.options.findIndex(function (option) { return option.id === id; });
+    var place = orders.options.findIndex(function (option) {
+      return option.id === id;
+    });
     var row = { id: id, place: place, element: element, title: orders.options[place].title, kind: "free" };
-    var control = choice && orders.isRadio(choice) ? radio(row, act, choice)
-      : "from" in orders.options[place] ? number(row, act, orders.rules.numbers[place]) : checkbox(row, act);
+    var control =
+      choice && orders.isRadio(choice)
+        ? radio(row, act, choice)
+        : "from" in orders.options[place]
+          ? number(row, act, orders.rules.numbers[place])
+          : checkbox(row, act);
     var name = element.querySelector(".name");
     var label = make("label", { class: "name", for: control.id, id: name.id }, row.title);
     name.replaceWith(label);
     row.state = make("span", { class: "standing", id: "state-" + id });
     row.why = make("button", {
-      type: "button", class: "why", "aria-expanded": "false", "aria-controls": "why-" + id,
-      click: function () { toggle(row, act); }
+      type: "button",
+      class: "why",
+      "aria-expanded": "false",
+      "aria-controls": "why-" + id,
+      click: function () {
+        toggle(row, act);
+      }
     });
     row.reasons = make("div", { class: "reasons", id: "why-" + id, hidden: true });
     element.prepend(control);
@@ -103,22 +161,45 @@ var picker = picker || {};
 
   function undecided(group, act, choice) {
     var button = make("input", {
-      type: "radio", id: "take-none-" + choice.id, name: "choice-" + choice.id,
-      change: function () { act.choose(choice, null); }
+      type: "radio",
+      id: "take-none-" + choice.id,
+      name: "choice-" + choice.id,
+      change: function () {
+        act.choose(choice, null);
+      }
     });
-    group.querySelector("ul").prepend(make("li", { class: "pick undecided" }, button,
-      make("label", { for: button.id, class: "name" }, act.say(choice.take === "AtMostOne" ? "noneOfThem" : "undecided"))));
+    group
+      .querySelector("ul")
+      .prepend(
+        make(
+          "li",
+          { class: "pick undecided" },
+          button,
+          make(
+            "label",
+            { for: button.id, class: "name" },
+            act.say(choice.take === "AtMostOne" ? "noneOfThem" : "undecided")
+          )
+        )
+      );
     return function (answer) {
-      button.checked = choice.of.every(function (place) { return answer.taken[place] === 0; });
+      button.checked = choice.of.every(function (place) {
+        return answer.taken[place] === 0;
+      });
     };
   }
 
   // Returns what shows an answer on all rows.
   picker.rows = function (orders, act) {
-    var rows = [], others = [];
+    var rows = [],
+      others = [];
     document.querySelectorAll(".picks").forEach(function (group) {
-      var choice = orders.data.choices.find(function (one) { return one.id === group.dataset.choice; });
-      group.querySelectorAll(".pick").forEach(function (element) { rows.push(addRow(orders, element, act, choice)); });
+      var choice = orders.data.choices.find(function (one) {
+        return one.id === group.dataset.choice;
+      });
+      group.querySelectorAll(".pick").forEach(function (element) {
+        rows.push(addRow(orders, element, act, choice));
+      });
       if (choice && orders.isRadio(choice)) {
         group.setAttribute("role", "radiogroup");
         others.push(undecided(group, act, choice));
@@ -137,7 +218,9 @@ var picker = picker || {};
         row.reasons.replaceChildren();
         row.show(answer);
       });
-      others.forEach(function (show) { show(answer); });
+      others.forEach(function (show) {
+        show(answer);
+      });
     };
   };
-}());
+})();

@@ -3,11 +3,22 @@
 // negative. Source: Een and Soerensson, An extensible SAT-solver, 2003. Nothing here knows a page.
 var picker = picker || {};
 picker.solver = function () {
-  var watches = [], value = [], level = [], reason = [], activity = [], wish = [];
-  var trail = [], starts = [], head = 0, step = 1, isSound = true;
+  var watches = [],
+    value = [],
+    level = [],
+    reason = [],
+    activity = [],
+    wish = [];
+  var trail = [],
+    starts = [],
+    head = 0,
+    step = 1,
+    isSound = true;
   var solver = { core: [], model: [] };
 
-  function valueOf(literal) { return literal & 1 ? -value[literal >> 1] : value[literal >> 1]; }
+  function valueOf(literal) {
+    return literal & 1 ? -value[literal >> 1] : value[literal >> 1];
+  }
 
   function assign(literal, clause) {
     value[literal >> 1] = literal & 1 ? -1 : 1;
@@ -30,7 +41,10 @@ picker.solver = function () {
 
   // A clause is watched by its first two literals; one of them is true, or none is false.
   function visit(clause, falsified, kept) {
-    if (clause[0] === falsified) { clause[0] = clause[1]; clause[1] = falsified; }
+    if (clause[0] === falsified) {
+      clause[0] = clause[1];
+      clause[1] = falsified;
+    }
     if (valueOf(clause[0]) !== 1) {
       for (var at = 2; at < clause.length; at += 1) {
         if (valueOf(clause[at]) !== -1) {
@@ -42,8 +56,12 @@ picker.solver = function () {
       }
     }
     kept.push(clause);
-    if (valueOf(clause[0]) === -1) { return false; }
-    if (valueOf(clause[0]) === 0) { assign(clause[0], clause); }
+    if (valueOf(clause[0]) === -1) {
+      return false;
+    }
+    if (valueOf(clause[0]) === 0) {
+      assign(clause[0], clause);
+    }
     return true;
   }
 
@@ -67,17 +85,27 @@ picker.solver = function () {
 
   // Learns the clause of the first unique implication point, and goes back to where it bites.
   function learn(conflict) {
-    var seen = new Set(), learnt = [-1], open = 0, at = trail.length - 1, literal = -1;
+    var seen = new Set(),
+      learnt = [-1],
+      open = 0,
+      at = trail.length - 1,
+      literal = -1;
     do {
       conflict.forEach(function (other) {
         var variable = other >> 1;
         if (other !== literal && !seen.has(variable) && level[variable] > 0) {
           seen.add(variable);
           activity[variable] += step;
-          if (level[variable] === starts.length) { open += 1; } else { learnt.push(other); }
+          if (level[variable] === starts.length) {
+            open += 1;
+          } else {
+            learnt.push(other);
+          }
         }
       });
-      while (!seen.has(trail[at] >> 1)) { at -= 1; }
+      while (!seen.has(trail[at] >> 1)) {
+        at -= 1;
+      }
       literal = trail[at];
       at -= 1;
       conflict = reason[literal >> 1];
@@ -93,7 +121,9 @@ picker.solver = function () {
       }
     }
     backTo(learnt.length === 1 ? 0 : level[learnt[1] >> 1]);
-    if (learnt.length > 1) { watch(learnt); }
+    if (learnt.length > 1) {
+      watch(learnt);
+    }
     assign(learnt[0], learnt.length > 1 ? learnt : null);
   }
 
@@ -102,7 +132,9 @@ picker.solver = function () {
     step *= 1.05;
     if (step > 1e100) {
       step *= 1e-100;
-      activity = activity.map(function (one) { return one * 1e-100; });
+      activity = activity.map(function (one) {
+        return one * 1e-100;
+      });
     }
   }
 
@@ -113,12 +145,17 @@ picker.solver = function () {
 
   // Assumptions that together make this one false, and itself.
   function failed(literal) {
-    var seen = new Set([literal >> 1]), core = [literal];
+    var seen = new Set([literal >> 1]),
+      core = [literal];
     for (var at = trail.length - 1; starts.length > 0 && at >= starts[0]; at -= 1) {
       var variable = trail[at] >> 1;
       if (seen.has(variable)) {
         if (reason[variable]) {
-          reason[variable].forEach(function (other) { if (level[other >> 1] > 0) { seen.add(other >> 1); } });
+          reason[variable].forEach(function (other) {
+            if (level[other >> 1] > 0) {
+              seen.add(other >> 1);
+            }
+          });
         } else {
           core.push(trail[at]);
         }
@@ -130,7 +167,9 @@ picker.solver = function () {
   function busiest() {
     var best = -1;
     for (var variable = 0; variable < value.length; variable += 1) {
-      if (value[variable] === 0 && (best < 0 || activity[variable] > activity[best])) { best = variable; }
+      if (value[variable] === 0 && (best < 0 || activity[variable] > activity[best])) {
+        best = variable;
+      }
     }
     return best;
   }
@@ -139,8 +178,13 @@ picker.solver = function () {
   function decide(assumptions) {
     while (starts.length < assumptions.length) {
       var wanted = assumptions[starts.length];
-      if (valueOf(wanted) === -1) { solver.core = failed(wanted); return null; }
-      if (valueOf(wanted) === 0) { return wanted; }
+      if (valueOf(wanted) === -1) {
+        solver.core = failed(wanted);
+        return null;
+      }
+      if (valueOf(wanted) === 0) {
+        return wanted;
+      }
       starts.push(trail.length);
     }
     var variable = busiest();
@@ -150,18 +194,35 @@ picker.solver = function () {
   // The number of a new variable, first tried as true or as false.
   solver.variable = function (isWished) {
     watches.push([], []);
-    value.push(0); level.push(0); reason.push(null); activity.push(0);
+    value.push(0);
+    level.push(0);
+    reason.push(null);
+    activity.push(0);
     return wish.push(isWished ? 1 : -1) - 1;
   };
 
   solver.add = function (literals) {
     backTo(0);
     var all = new Set(literals);
-    if (!isSound || literals.some(function (one) { return all.has(one ^ 1) || valueOf(one) === 1; })) { return; }
-    var clause = Array.from(all).filter(function (one) { return valueOf(one) === 0; });
-    if (clause.length > 1) { watch(clause); }
-    else if (clause.length === 0) { isSound = false; }
-    else { assign(clause[0], null); isSound = propagate() === null; }
+    if (
+      !isSound ||
+      literals.some(function (one) {
+        return all.has(one ^ 1) || valueOf(one) === 1;
+      })
+    ) {
+      return;
+    }
+    var clause = Array.from(all).filter(function (one) {
+      return valueOf(one) === 0;
+    });
+    if (clause.length > 1) {
+      watch(clause);
+    } else if (clause.length === 0) {
+      isSound = false;
+    } else {
+      assign(clause[0], null);
+      isSound = propagate() === null;
+    }
   };
 
   // True with a model, or false with a core: assumptions that cannot hold together.
@@ -171,12 +232,21 @@ picker.solver = function () {
     while (isSound) {
       var conflict = propagate();
       if (conflict) {
-        if (starts.length === 0) { isSound = false; } else { learn(conflict); }
+        if (starts.length === 0) {
+          isSound = false;
+        } else {
+          learn(conflict);
+        }
         continue;
       }
       var next = decide(assumptions);
-      if (next === null) { return false; }
-      if (next === -1) { solver.model = value.slice(); return true; }
+      if (next === null) {
+        return false;
+      }
+      if (next === -1) {
+        solver.model = value.slice();
+        return true;
+      }
       starts.push(trail.length);
       assign(next, null);
     }

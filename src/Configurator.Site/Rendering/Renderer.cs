@@ -21,7 +21,10 @@ public static class Renderer
         var catalogue = documents.Engineered.Catalogue;
         var pages = RendererOf(catalogue, store)
             .RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
-        return new(pages.Value.With(Assets(catalogue.Assets)).With(Files(documents.Files)), [.. CheckProse(catalogue), .. pages.Diagnostics]);
+        return new(
+            pages.Value.With(Assets(catalogue.Assets)).With(Files(documents.Files)),
+            [.. CheckProse(catalogue), .. pages.Diagnostics]
+        );
     }
 
     /// <summary>What is wrong with templates and prose, without making pages.</summary>

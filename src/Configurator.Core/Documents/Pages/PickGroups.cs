@@ -100,7 +100,9 @@ internal static class PickGroups
     {
         var words = context.Words;
         return option
-            .Requires.Select(one => Sentence(context, words.Needs, MachinePages.Say(context, one.Condition), one.Because))
+            .Requires.Select(one =>
+                Sentence(context, words.Needs, MachinePages.Say(context, one.Condition), one.Because)
+            )
             .Concat(
                 OptionReasons
                     .NotWith(context, option)

@@ -15,8 +15,21 @@ internal static class PickerPage
 {
     private static readonly ImmutableArray<string> Scripts =
     [
-        .. new[] { "diagram", "solver", "rules", "reasons", "order", "texts", "weights", "rows", "desk", "beside", "dialogs", "page" }
-            .Select(name => $"assets/picker/{name}.js"),
+        .. new[]
+        {
+            "diagram",
+            "solver",
+            "rules",
+            "reasons",
+            "order",
+            "weights",
+            "texts",
+            "rows",
+            "desk",
+            "beside",
+            "dialogs",
+            "page",
+        }.Select(name => $"assets/picker/{name}.js"),
     ];
 
     public static PickedMachine Compose(DocumentContext context, OrderLogic logic)

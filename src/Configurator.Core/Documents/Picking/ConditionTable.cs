@@ -27,7 +27,7 @@ internal sealed class ConditionTable(Machine machine)
         return number;
     }
 
-    /// <summary>An option alone is its place; else a list that starts with what it is: all, any, none, or times.</summary>
+    /// <summary>An option alone is its place; else a list that starts with its sort: all, any, none, times.</summary>
     public void Write(Utf8JsonWriter json)
     {
         json.WriteStartArray("conditions");

@@ -96,7 +96,7 @@ internal static class PickerOptions
         }
     }
 
-    /// <summary>What one of it costs with the devices that always come with it; null where no price is stated.</summary>
+    /// <summary>What one of it costs with the devices that always come with it; null where none is stated.</summary>
     public static string? Price(Machine machine, OptionId option)
     {
         var prices = MachineLoads

@@ -11,7 +11,8 @@ internal static class PickerOrders
     {
         var places = machine.Options.Keys.ToList();
         json.WriteStartArray("published");
-        foreach (var engineered in context.Engineered.Configurations.Where(it => it.Machine.Id.Value == machine.Id.Value))
+        var id = machine.Id.Value;
+        foreach (var engineered in context.Engineered.Configurations.Where(one => one.Machine.Id.Value == id))
         {
             var published = engineered.Published;
             json.WriteStartObject();
