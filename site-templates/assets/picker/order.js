@@ -230,7 +230,7 @@ var picker = picker || {};
       var open = isPossible ? openOf(order, states, taken, isWhole) : { choices: [], numbers: [], rules: [] };
       var isAllowed = isWhole && open.numbers.length === 0;
       if (isPossible && !isWhole && open.choices.length + open.numbers.length === 0) {
-        open.rules = picker.explain(rules, exactly(taken)).rules;
+        open.rules = rules.search().broken(exactly(taken));
       }
       return {
         order: order,

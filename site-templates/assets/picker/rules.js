@@ -88,6 +88,18 @@ var picker = picker || {};
         });
       },
 
+      // The rules that a whole order breaks: everything else in the clauses follows from its options.
+      broken: function (picks) {
+        solver.solve(picks.map(this.pick, this));
+        return byRule
+          .map(function (_, rule) {
+            return rule;
+          })
+          .filter(function (rule) {
+            return !this.holds(rule);
+          }, this);
+      },
+
       holdsPick: function (pick) {
         return literalsOf(pick).some(isTrue);
       },
