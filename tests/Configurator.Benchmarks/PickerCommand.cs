@@ -33,12 +33,30 @@ internal static class PickerCommand
 
         File.WriteAllText(Path.Combine(folder, "sets.js"), $"var sets = [\n{string.Join(",\n", Machines(site).Concat(Generated()))}\n];\n");
         scripts.Add("sets");
-        var page = File.ReadAllText(Path.Combine(Page, "page.html"));
+        var index = File.ReadAllText(Path.Combine(Page, "page.html"));
         var tags = string.Join('\n', scripts.Select(name => $"<script src=\"{name}.js\"></script>"));
-        File.WriteAllText(Path.Combine(folder, "index.html"), page.Replace("SCRIPTS", tags, StringComparison.Ordinal));
+        File.WriteAllText(Path.Combine(folder, "index.html"), index.Replace("SCRIPTS", tags, StringComparison.Ordinal));
         File.Copy(Path.Combine(Page, "page.js"), Path.Combine(folder, "page.js"), overwrite: true);
-        output.WriteLine($"open {Path.GetFullPath(Path.Combine(folder, "index.html"))}");
+        File.Copy(Path.Combine(Page, "clicks.js"), Path.Combine(folder, "clicks.js"), overwrite: true);
+        foreach (var page in Directory.EnumerateFiles(Path.Combine(site, "machines"), "order.html", SearchOption.AllDirectories))
+        {
+            WriteClicks(page, folder);
+        }
+
+        output.WriteLine($"open {Path.GetFullPath(Path.Combine(folder, "index.html"))}, and clicks-MACHINE.html beside it");
         return 0;
+    }
+
+    /// <summary>The page as published, which then clicks itself.</summary>
+    private static void WriteClicks(string page, string folder)
+    {
+        var home = Path.GetDirectoryName(Path.GetFullPath(page))!;
+        var root = new Uri(Path.GetFullPath(Path.Combine(home, "..", "..")) + "/").AbsoluteUri;
+        var text = File.ReadAllText(page)
+            .Replace("\"../../", $"\"{root}", StringComparison.Ordinal)
+            .Replace("src=\"order-rules.js\"", $"src=\"{new Uri(Path.Combine(home, "order-rules.js")).AbsoluteUri}\"", StringComparison.Ordinal)
+            .Replace("</head>", "  <script src=\"clicks.js\" defer></script>\n</head>", StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(folder, $"clicks-{Path.GetFileName(home)}.html"), text);
     }
 
     private static IEnumerable<string> Machines(string site) =>

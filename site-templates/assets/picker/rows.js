@@ -152,6 +152,24 @@ var picker = picker || {};
     return row;
   }
 
+  // Most clicks change few rows; what stays as it is is not written again.
+  function showWords(row, words, say) {
+    if (!row.reasons.hidden) {
+      row.why.setAttribute("aria-expanded", "false");
+      row.reasons.hidden = true;
+      row.reasons.replaceChildren();
+    }
+    if (row.shown === row.kind + words) {
+      return;
+    }
+    row.shown = row.kind + words;
+    row.element.className = "pick is-" + row.kind;
+    row.state.textContent = words;
+    var asks = { "ruled-out": "whyNot", never: "whyNot", comes: "why", needed: "why" }[row.kind];
+    row.why.hidden = !asks;
+    row.why.replaceChildren(asks ? say(asks) : "", make("span", { class: "unseen" }, " " + row.title));
+  }
+
   function toggle(row, act) {
     var isOpen = row.why.getAttribute("aria-expanded") === "true";
     row.why.setAttribute("aria-expanded", String(!isOpen));
@@ -208,14 +226,7 @@ var picker = picker || {};
     return function (answer) {
       rows.forEach(function (row) {
         row.kind = answer.kinds[row.place];
-        row.element.className = "pick is-" + row.kind;
-        row.state.textContent = kindWords(orders, row, answer, act.say);
-        var asks = { "ruled-out": "whyNot", never: "whyNot", comes: "why", needed: "why" }[row.kind];
-        row.why.hidden = !asks;
-        row.why.replaceChildren(asks ? act.say(asks) : "", make("span", { class: "unseen" }, " " + row.title));
-        row.why.setAttribute("aria-expanded", "false");
-        row.reasons.hidden = true;
-        row.reasons.replaceChildren();
+        showWords(row, kindWords(orders, row, answer, act.say), act.say);
         row.show(answer);
       });
       others.forEach(function (show) {
