@@ -35,10 +35,10 @@ internal sealed class PlanModel
             PartThoseWhoMeet();
         }
 
-        AddCarriers();
+        AddCarriers(mayMove);
         if (withCurrent)
         {
-            CurrentBound.AddTo(Model, problem, At);
+            new CurrentBound(Model, problem, mayMove, At).Add();
         }
     }
 
@@ -265,7 +265,8 @@ internal sealed class PlanModel
         }
     }
 
-    private void AddCarriers()
+    /// <param name="mayMove">Homes so far may be given up; else one at a hub stays, wherever the hub itself goes.</param>
+    private void AddCarriers(bool mayMove)
     {
         foreach (var group in _problem.Groups)
         {
@@ -282,19 +283,20 @@ internal sealed class PlanModel
             if (carrier.Extension is { } extension)
             {
                 Model.Add(LinearExpr.Sum(PortsGiven(groups)) <= carrier.Ports * Used[extension]);
-                Imply(groups, Used[extension]);
+                Imply(_problem.Items, groups, Used[extension]);
             }
 
             if (carrier.Hub is { } hub)
             {
-                Imply(groups, _unplaced[hub].Not());
+                var placed = _problem.Items.Where(item => mayMove || item.Old is null);
+                Imply(placed, groups, _unplaced[hub].Not());
             }
         }
     }
 
-    private void Imply(List<PlanGroup> groups, ILiteral consequence)
+    private void Imply(IEnumerable<PlanItem> items, List<PlanGroup> groups, ILiteral consequence)
     {
-        foreach (var literal in _problem.Items.SelectMany(item => groups.SelectMany(group => At(item, group))))
+        foreach (var literal in items.SelectMany(item => groups.SelectMany(group => At(item, group))))
         {
             Model.AddImplication(literal, consequence);
         }

@@ -19,15 +19,18 @@ public static class Planner
         var old = mode == PlanMode.FromScratch ? ImmutableSortedDictionary<InstanceKey, Home>.Empty : homes;
         var problem = ProblemBuilder.Of(logic, old);
         var (draft, stages) = new PlanSolver(problem, mode, effort, withCurrent: true).Solve();
-        var placed = draft is null
-            ? ImmutableSortedDictionary<InstanceKey, Home>.Empty
-            : PortNumbering.Homes(problem, draft);
-        var unplaced = draft?.Unplaced ?? problem.Items;
+        // Where the effort did not suffice for any plan, what has a home keeps it.
+        draft ??= new(
+            [.. problem.Items.Where(item => item.Old is null)],
+            [.. problem.Items.Where(item => item.Old is not null)],
+            [],
+            []
+        );
         return new(
             logic.Machine,
-            placed.AddRange(Direct(logic.Machine)),
+            PortNumbering.Homes(problem, draft).AddRange(Direct(logic.Machine)),
             stages,
-            [.. unplaced.Select(item => Competition.Of(logic, problem, item, old, mode, effort))],
+            [.. draft.Unplaced.Select(item => Competition.Of(logic, problem, item, old, mode, effort))],
             homes
         )
         {

@@ -5,6 +5,7 @@ using Configurator.Core.Engineering;
 using Configurator.Core.Loading;
 using Configurator.Core.Logic;
 using Configurator.Core.Sources;
+using Configurator.Site.Downloads;
 using Configurator.Site.Inspecting;
 using Configurator.Site.Rendering;
 
@@ -50,13 +51,21 @@ public static class Pipeline
         Inspected(
             Documenter
                 .Compose(engineered, facts.Revision)
-                .Then(documents => Renderer.Render(documents, store))
+                .Then(documents => WithDownloads(Renderer.Render(documents, store), documents))
                 .Then(site => WithBuildInfo(site, facts))
         );
 
     /// <summary>Links to a page that could not be made are no fault of their own.</summary>
     private static Outcome<SiteFiles> Inspected(Outcome<SiteFiles> site) =>
         site.HasErrors ? site : site.Then(Inspector.Inspect);
+
+    private static Outcome<SiteFiles> WithDownloads(Outcome<SiteFiles> site, SiteDocuments documents) =>
+        site.HasErrors
+            ? site
+            : site.Then(pages => Audited(pages.With(DownloadFiles.Of(documents)), documents));
+
+    private static Outcome<SiteFiles> Audited(SiteFiles site, SiteDocuments documents) =>
+        new(site, [.. DownloadChecks.Check(documents, site)]);
 
     private static Outcome<SiteFiles> WithBuildInfo(SiteFiles site, RunFacts facts) =>
         new(site.With([new("build-info.json", BuildInfo.Of(facts))]));

@@ -74,12 +74,14 @@ internal static class DeviceBinder
             Parameters = ParameterBinder.Bind(f.Records("parameters"), report),
             Ports = f.Value<Fields>("ports") is { } ports ? ReadPorts(ports, report) : null,
             Cordset = f.Value<Fields>("cordset") is { } cordset ? ReadCordset(cordset) : null,
+            Leads = f.Value<Fields>("leads") is { } leads ? ReadLeads(leads) : null,
             Heat = f.Value<Quantity>("heat"),
             Rail = f.Value<Quantity>("rail"),
             Air = f.Value<Quantity>("air"),
             Mass = f.Value<Quantity>("mass"),
             Price = f.Value<Quantity>("price"),
             LeadTime = f.Value<Quantity>("lead-time"),
+            Lifecycle = f.Value("lifecycle", Lifecycle.Active),
             Ingress = [.. f.Many<string>("ingress").Select(marking => marking.Value)],
             Materials = [.. f.Many<string>("materials").Select(material => material.Value)],
             Alternates = [.. f.Many<string>("alternates").Select(id => new DeviceId(id.Value))],
@@ -101,7 +103,8 @@ internal static class DeviceBinder
                     "response-jitter",
                     "parameters",
                     "ports",
-                    "cordset"
+                    "cordset",
+                    "leads"
                 ),
         };
     }
@@ -185,6 +188,28 @@ internal static class DeviceBinder
                 [.. f.Many<string>("cores").Select(core => core.Value)],
                 conductor,
                 jacket
+            )
+            {
+                DeviceEnd = f.Value("device-end", PlugForm.Straight),
+                FarEnd = f.Value("far-end", PlugForm.Straight),
+                Torque = f.Value<Quantity>("torque"),
+            }
+            : null;
+
+    private static Leads? ReadLeads(Fields f) =>
+        f.Value<Quantity>("conductor") is { } conductor && f.Value<string>("jacket") is { } jacket
+            ? new(
+                conductor,
+                jacket,
+                f.Value("shielded", otherwise: false),
+                [
+                    .. f.Records("cores")
+                        .Select(core => new LeadCore(
+                            core.Value<string>("core") ?? "",
+                            core.Value<string>("at") ?? "",
+                            core.Value<string>("carries") ?? ""
+                        )),
+                ]
             )
             : null;
 }

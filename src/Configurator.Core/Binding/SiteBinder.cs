@@ -20,6 +20,9 @@ internal static class SiteBinder
                 : [.. languages.Select(language => language.Value).Distinct(StringComparer.Ordinal)],
             f.Value("designations", SiteSettings.Default.Designations),
             f.Value("units", SiteSettings.Default.Units)
-        );
+        )
+        {
+            BaseAddress = f.Value<string>("base-address"),
+        };
     }
 }

@@ -17,6 +17,9 @@ public sealed record Designations(DesignationStyle Style)
     private const string PowerCable = "WD";
     private const string NetworkCable = "WF";
     private const string TerminalGroup = "XG";
+    private const string SplitterLetters = "XS";
+    private const string PowerSocket = "XD";
+    private const string NetworkSocket = "XF";
 
     /// <summary><c>=MARKEYE-BX1</c>, or <c>MARKEYE-BX1</c> as a flat tag.</summary>
     public string Of(FitInstance instance) =>
@@ -36,6 +39,13 @@ public sealed record Designations(DesignationStyle Style)
 
     public string TrunkCableOf(Master master, bool isPower) =>
         Product(master.Name.Value.Value, isPower ? PowerCable : NetworkCable, 1);
+
+    /// <summary>The splitter that brings a second signal to a port.</summary>
+    public string SplitterOf(FitInstance second) =>
+        Product(second.Key.Fit.Value, SplitterLetters, second.Key.Ordinal);
+
+    /// <summary>The socket of the control box where the trunk begins.</summary>
+    public string TrunkSocket(bool isPower) => Product("trunk", isPower ? PowerSocket : NetworkSocket, 1);
 
     /// <summary>The terminals in the control box where a directly wired fit ends.</summary>
     public string TerminalsOf(FitInstance instance) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
+using Configurator.Core.Documents.Audits;
 using Configurator.Core.Documents.Pages;
 using Configurator.Core.Documents.Pages.Configurations;
 using Configurator.Core.Engineering;
@@ -9,8 +10,11 @@ namespace Configurator.Core.Documents;
 /// <summary>All pages of a site, finished, and what goes with them unread: templates and assets.</summary>
 public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArray<Page> Pages)
 {
-    /// <summary>Files that pages name, by their path.</summary>
-    public ImmutableArray<TextFile> Files { get; init; } = [];
+    /// <summary>The documents of each published configuration.</summary>
+    public ImmutableArray<DocumentSet> Sets { get; init; } = [];
+
+    /// <summary>Scripts that pages name, by their path.</summary>
+    public ImmutableArray<TextFile> Scripts { get; init; } = [];
 }
 
 /// <param name="Path">From the site's root.</param>
@@ -30,15 +34,17 @@ public static class Documenter
                 .AsOrdered()
                 .Select(proof => PickerPage.Compose(context, proof.Logic)),
         ];
+        ImmutableArray<DocumentSet> sets =
+        [
+            .. engineered.Configurations.Select(configuration => ConfigurationPages.Compose(context, configuration)),
+        ];
         IEnumerable<Page> pages =
         [
             .. CataloguePages.Compose(context),
             .. engineered.Catalogue.Machines.Values.SelectMany(machine => MachinePages.Compose(context, machine)),
             .. engineered.Catalogue.Options.Values.Select(option => OptionPages.Compose(context, option)),
             .. engineered.Catalogue.Devices.Values.Select(device => DevicePages.Compose(context, device)),
-            .. engineered.Configurations.SelectMany(configuration =>
-                ConfigurationPages.Compose(context, configuration)
-            ),
+            .. sets.SelectMany(set => set.Pages),
             .. FindingPages.Compose(context),
             .. picked.Select(machine => machine.Page),
         ];
@@ -52,8 +58,10 @@ public static class Documenter
                 ]
             )
             {
-                Files = [.. picked.Select(machine => machine.Script)],
-            }
+                Sets = sets,
+                Scripts = [.. picked.Select(machine => machine.Script)],
+            },
+            [.. sets.SelectMany(set => DocumentAudit.Check(context.Designations, set))]
         );
     }
 }

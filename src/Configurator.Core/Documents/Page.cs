@@ -20,6 +20,9 @@ public sealed record Page(string Path, string Kind, string Title, SiteWords Word
 
     public DocumentControl? Control { get; init; }
 
+    /// <summary>Files with the same contents for other programs.</summary>
+    public ImmutableArray<Link> Downloads { get; init; } = [];
+
     /// <summary>The first paragraph.</summary>
     public string Lead { get; init; } = "";
 

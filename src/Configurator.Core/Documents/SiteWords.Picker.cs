@@ -45,8 +45,6 @@ public sealed partial record SiteWords
 
     public string Details => Say("Details", "Detalles");
 
-    public string LeadTime => Say("Lead time", "Plazo de entrega");
-
     public string NotReleased => Say("not released", "no liberada");
 
     public string ReleasedForSale => Say("released", "liberada");

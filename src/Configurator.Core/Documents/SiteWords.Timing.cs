@@ -64,6 +64,12 @@ public sealed partial record SiteWords
 
     public string ProcessImage => Say("Process data of masters", "Datos de proceso de los maestros");
 
+    public string Share => Say("Share used", "Parte usada");
+
+    public string AtMost => Say("at most", "como máximo");
+
+    public string AtLeast => Say("at least", "como mínimo");
+
     public string ShareUsed => Say("Share of each limit that is used", "Parte usada de cada límite");
 
     public string StageOf(Engineering.Timing.ChainStage stage) =>

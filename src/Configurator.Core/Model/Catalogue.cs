@@ -32,6 +32,9 @@ public sealed record SiteSettings(
     UnitStyle Units
 )
 {
+    /// <summary>Where the site will stand, with a slash at the end; null where that is not said.</summary>
+    public string? BaseAddress { get; init; }
+
     public static SiteSettings Default { get; } =
         new(Text.Of("Machine catalogue"), [Text.BaseLanguage], DesignationStyle.Iec81346, UnitStyle.Metric);
 }

@@ -53,6 +53,9 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public Cordset? Cordset { get; init; }
 
+    /// <summary>How a device without a plug is wired into the box.</summary>
+    public Leads? Leads { get; init; }
+
     /// <summary>Loss given off inside the control box.</summary>
     public Quantity? Heat { get; init; }
 
@@ -66,6 +69,8 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
     public Quantity? Price { get; init; }
 
     public Quantity? LeadTime { get; init; }
+
+    public Lifecycle Lifecycle { get; init; }
 
     public ImmutableArray<string> Ingress { get; init; } = [];
 
@@ -124,4 +129,20 @@ public sealed record Cordset(
     ImmutableArray<string> Cores,
     Quantity Conductor,
     string Jacket
-);
+)
+{
+    public PlugForm DeviceEnd { get; init; }
+
+    public PlugForm FarEnd { get; init; }
+
+    /// <summary>Of both plugs; null where its maker states none.</summary>
+    public Quantity? Torque { get; init; }
+}
+
+/// <summary>A cable that is cut to length and wired from a device into the box, its cores in the order of the
+/// terminals.</summary>
+public sealed record Leads(Quantity Conductor, string Jacket, bool IsShielded, ImmutableArray<LeadCore> Cores);
+
+/// <param name="Core">What is printed on it, or its colour in IEC 60757 letters.</param>
+/// <param name="At">Terminal or pin at the device.</param>
+public sealed record LeadCore(string Core, string At, string Carries);

@@ -54,6 +54,21 @@ public enum PinTwoOffer
     Either,
 }
 
+/// <summary>How a plug leaves its socket.</summary>
+public enum PlugForm
+{
+    Straight,
+    Angled,
+}
+
+/// <summary>Whether a part can still be bought.</summary>
+public enum Lifecycle
+{
+    Active,
+    LastOrders,
+    Ended,
+}
+
 /// <summary>IO-Link transmission rates: 4.8, 38.4 and 230.4 kbit/s.</summary>
 public enum BitRate
 {

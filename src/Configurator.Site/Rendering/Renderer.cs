@@ -22,7 +22,7 @@ public static class Renderer
         var pages = RendererOf(catalogue, store)
             .RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
         return new(
-            pages.Value.With(Assets(catalogue.Assets)).With(Files(documents.Files)),
+            pages.Value.With(Assets(catalogue.Assets)).With(Files(documents.Scripts)),
             [.. CheckProse(catalogue), .. pages.Diagnostics]
         );
     }

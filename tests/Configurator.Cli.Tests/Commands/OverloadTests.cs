@@ -7,7 +7,8 @@ namespace Configurator.Cli.Tests.Commands;
 /// that works are named.</summary>
 public sealed class OverloadTests : IDisposable
 {
-    private const string Cable = "options/devices/trunk-power-cable.yaml";
+    private const string Trunk = "options/devices/trunk-power-cable.yaml";
+    private const string Cordset = "options/devices/cordset-m12-5.yaml";
 
     private readonly TempFolder _demo = new();
 
@@ -18,7 +19,7 @@ public sealed class OverloadTests : IDisposable
     [Fact]
     public void A_trunk_that_is_too_thin_is_told_with_a_mend_that_works()
     {
-        TakeConductorsOf("2.5 mm2", "1 mm2");
+        TakeConductorsOf(Trunk, "2.5 mm2", "1 mm2");
 
         var thin = Tool.Run("check", "--catalogue", _demo.Root);
 
@@ -29,14 +30,36 @@ public sealed class OverloadTests : IDisposable
             "finding `power.master-voltage/outfeed/actuators` in configuration `crumble-layers`\n", thin.Output, StringComparison.Ordinal);
         Assert.Contains("take a trunk cable of 2.5 mm2: then 21.81 V at the lowest", thin.Output, StringComparison.Ordinal);
 
-        TakeConductorsOf("1 mm2", "2.5 mm2");
+        TakeConductorsOf(Trunk, "1 mm2", "2.5 mm2");
         Assert.Equal(ExitCodes.Fine, Tool.Run("check", "--catalogue", _demo.Root).ExitCode);
     }
 
-    private void TakeConductorsOf(string was, string now)
+    [Fact]
+    public void A_cable_that_is_too_thin_for_its_device_is_told_with_a_mend_that_works()
     {
-        var text = File.ReadAllText(_demo[Cable]);
-        Assert.Contains($"conductor: {was}", text, StringComparison.Ordinal);
-        File.WriteAllText(_demo[Cable], text.Replace($"conductor: {was}", $"conductor: {now}", StringComparison.Ordinal));
+        Replace("machines/pantry-four/machine.yaml", "lowest: 23.6 V", "lowest: 23 V");
+        TakeConductorsOf(Cordset, "0.34 mm2", "0.25 mm2");
+
+        var thin = Tool.Run("check", "--catalogue", _demo.Root);
+
+        Assert.Equal(ExitCodes.Findings, thin.ExitCode);
+        Assert.Contains(
+            "error CFG4402: `actuators` reaches `toppings/topping-feeder/2` at master `sealing` with 20.38 V; the limit is 20.4 V\n",
+            thin.Output,
+            StringComparison.Ordinal);
+        Assert.Contains(
+            "take a cordset for `toppings/topping-feeder/2` with cores of 0.34 mm2: then 20.57 V there", thin.Output, StringComparison.Ordinal);
+
+        TakeConductorsOf(Cordset, "0.25 mm2", "0.34 mm2");
+        Assert.Equal(ExitCodes.Fine, Tool.Run("check", "--catalogue", _demo.Root).ExitCode);
+    }
+
+    private void TakeConductorsOf(string cable, string was, string now) => Replace(cable, $"conductor: {was}", $"conductor: {now}");
+
+    private void Replace(string path, string was, string now)
+    {
+        var text = File.ReadAllText(_demo[path]);
+        Assert.Contains(was, text, StringComparison.Ordinal);
+        File.WriteAllText(_demo[path], text.Replace(was, now, StringComparison.Ordinal));
     }
 }

@@ -53,6 +53,7 @@ public class UnitTests
         // Free air at 20 degC and 100 kPa, ISO 8778: the base.
         { "1 l/min", "1", "base" },
         { "40 percent", "40", "base" },
+        { "1 N m", "1", "base" },
         { "1 EUR", "1", "base" },
         { "1 USD", "1", "base" },
     };

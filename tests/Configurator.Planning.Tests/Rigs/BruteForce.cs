@@ -180,7 +180,7 @@ internal sealed class BruteForce
             Best = value;
         }
 
-        if (value.IsBetterThan(BestWithinBound) && _judge.KeepsBound(_now))
+        if (value.IsBetterThan(BestWithinBound) && _judge.KeepsBound(_now, _mayMove ? null : _old))
         {
             BestWithinBound = value;
         }

@@ -60,8 +60,9 @@ internal sealed record BruteForceAgreement(Rig Rig, string? Fault, bool IsBoundE
     }
 
     private static string? Kept(PlanResult plan, ImmutableSortedDictionary<InstanceKey, Home> homes, PlanMode mode) =>
-        mode == PlanMode.KeepHomes && homes.Any(home => plan.Homes[home.Key] != home.Value)
-            ? "a home moved"
+        mode == PlanMode.KeepHomes
+        && homes.Any(home => !plan.Homes.TryGetValue(home.Key, out var now) || now != home.Value)
+            ? "a home moved or got lost"
             : plan.Stages.FirstOrDefault(stage => stage.Stage == PlanStage.Moves) is { } moves
             && plan.Moved.Count() > moves.Value
                 ? $"{plan.Moved.Count()} homes moved, {moves.Value} said"

@@ -36,7 +36,7 @@ internal sealed class Judge(RigFacts facts)
     public string? Fault(Placement placement) =>
         OfHomes(placement) ?? OfSharing(placement) ?? (_currents.Keep(placement) ? null : "too much current");
 
-    public bool KeepsBound(Placement placement) => _currents.KeepBound(placement);
+    public bool KeepsBound(Placement placement, Placement? staying = null) => _currents.KeepBound(placement, staying);
 
     public bool KeepsCurrents(Placement placement) => _currents.Keep(placement);
 

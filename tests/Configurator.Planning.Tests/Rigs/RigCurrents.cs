@@ -32,15 +32,16 @@ internal sealed class RigCurrents
         return true;
     }
 
-    public bool KeepBound(Placement placement)
+    /// <param name="staying">Homes that cannot change: what they come to by themselves is no fault, but then nothing
+    /// that draws may join them.</param>
+    public bool KeepBound(Placement placement, Placement? staying)
     {
         for (var carrier = 0; carrier < _facts.Carriers; carrier++)
         {
-            var most = Limit(placement, carrier);
+            var master = carrier;
             if (
-                most is { } limit && Bound(placement, carrier, _setOf[carrier], fit => Safe(fit, carrier)) > limit
-                || _facts.MasterOf(carrier)?.ExtraInAll is { } extra
-                    && Bound(placement, carrier, _setOfExtra[carrier], Extra) > extra
+                IsOver(placement, staying, carrier, _setOf[carrier], fit => Safe(fit, master), Limit(placement, carrier))
+                || IsOver(placement, staying, carrier, _setOfExtra[carrier], Extra, _facts.MasterOf(carrier)?.ExtraInAll)
             )
             {
                 return false;
@@ -48,6 +49,21 @@ internal sealed class RigCurrents
         }
 
         return true;
+    }
+
+    private bool IsOver(
+        Placement placement,
+        Placement? staying,
+        int carrier,
+        ImmutableArray<int> setOf,
+        Func<int, int> draw,
+        int? limit
+    )
+    {
+        int AllDrawn(Placement homes) => At(homes, carrier).Sum(draw);
+        return staying is not null && Bound(staying, carrier, setOf, draw) > limit
+            ? AllDrawn(placement) > AllDrawn(staying)
+            : Bound(placement, carrier, setOf, draw) > limit;
     }
 
     /// <summary>A hub hands on no more than its port gives it.</summary>
@@ -110,12 +126,15 @@ internal sealed class RigCurrents
             : Own(fit);
 
     private int Bound(Placement placement, int carrier, ImmutableArray<int> setOf, Func<int, int> draw) =>
-        Enumerable
-            .Range(0, placement.Group.Length)
-            .Where(fit => placement.Group[fit] >= 0 && _facts.Groups[placement.Group[fit]].Carrier == carrier)
+        At(placement, carrier)
             .GroupBy(fit => _facts.Conditions[fit])
             .GroupBy(same => setOf[same.Key], same => same.Sum(draw))
             .Sum(set => set.Key < 0 ? 0 : set.Max());
+
+    private IEnumerable<int> At(Placement placement, int carrier) =>
+        Enumerable
+            .Range(0, placement.Group.Length)
+            .Where(fit => placement.Group[fit] >= 0 && _facts.Groups[placement.Group[fit]].Carrier == carrier);
 
     /// <summary>For each condition its set; those that draw there are taken in order, each into the first set of
     /// which it never meets a member.</summary>

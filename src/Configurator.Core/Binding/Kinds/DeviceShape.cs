@@ -84,6 +84,28 @@ internal static class DeviceShape
             ),
             Required("conductor", Of(Dimension.CrossSection), "Cross-section of one core."),
             Required("jacket", Line, "Material of the jacket."),
+            Optional("device-end", WordShape.Of<PlugForm>(), "Form of the plug at the device; straight if left out."),
+            Optional("far-end", WordShape.Of<PlugForm>(), "Form of the plug at the other end; straight if left out."),
+            Optional("torque", Of(Dimension.Torque), "Tightening torque of its plugs, as its maker states it."),
+        ]
+    );
+
+    private static readonly RecordShape Lead = new(
+        "core",
+        [
+            Required("core", Line, "What is printed on it, or its colour in IEC 60757 letters."),
+            Required("at", Line, "Terminal or pin at the device."),
+            Required("carries", Line, "What it carries, such as `motor phase U`."),
+        ]
+    );
+
+    private static readonly RecordShape Leads = new(
+        "cable into the box",
+        [
+            Required("conductor", Of(Dimension.CrossSection), "Cross-section of one core."),
+            Required("jacket", Line, "Material of the jacket."),
+            Optional("shielded", Flag, "It has a shield, to be clamped at the box."),
+            Required("cores", new ListShape(Lead), "Its cores, in the order of the terminals in the box."),
         ]
     );
 
@@ -133,6 +155,7 @@ internal static class DeviceShape
             Optional("parameters", new ListShape(Parameter), "What can be set in it."),
             Optional("ports", Ports, "Ports it offers; masters and hubs only."),
             Optional("cordset", Cordset, "Stock lengths and cores; cables only."),
+            Optional("leads", Leads, "The cable that is cut and wired into the box; for devices without a plug."),
             Optional("heat", Of(Dimension.Power), "Loss given off inside the control box."),
             Optional("rail", Of(Dimension.Length), "Width on the mounting rail."),
             Optional("air", Of(Dimension.FreeAirFlow), "Free air at the machine's rated speed."),
@@ -145,6 +168,7 @@ internal static class DeviceShape
             Optional("mass", Of(Dimension.Mass), "Mass of one."),
             Optional("price", Of(Dimension.Money), "Price of one."),
             Optional("lead-time", Of(Dimension.Time), "Usual lead time."),
+            Optional("lifecycle", WordShape.Of<Lifecycle>(), "active, last-orders or ended; active if left out."),
             Optional("alternates", new ListShape(ADevice), "Devices that may take its place."),
         ]
     );

@@ -102,6 +102,14 @@ internal static class RecordShapes
             ),
             Optional("designations", DesignationWords, "iec-81346 or flat tags."),
             Optional("units", WordShape.Of<UnitStyle>(), "Units printed."),
+            Optional(
+                "base-address",
+                new PatternShape(
+                    "an address such as `https://docs.example.org/machines/`",
+                    "^https?://[a-z0-9.-]+(:[0-9]{1,5})?(/[A-Za-z0-9._~-]+)*/$"
+                ),
+                "Where the site will stand, for the codes on labels; labels have none if left out."
+            ),
         ]
     );
 }

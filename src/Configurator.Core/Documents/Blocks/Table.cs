@@ -11,6 +11,9 @@ public sealed record Table(string Id, string Caption, ImmutableArray<Column> Col
 
     /// <summary>False where the heading above says the same: the caption is then there for listeners only.</summary>
     public bool IsCaptionShown { get; init; } = true;
+
+    /// <summary>So many columns that a phone shows each row as a card.</summary>
+    public bool IsWide => Columns.Length > 4;
 }
 
 /// <param name="IsNumber">Aligned to the right.</param>
@@ -32,6 +35,9 @@ public sealed record Cell(ImmutableArray<Link> Links, string? Swatch = null)
     public static implicit operator Cell(Link link) => new([link]);
 
     public static Cell Of(IEnumerable<Link> links) => new([.. links]);
+
+    /// <summary>Percent of a limit, for a bar beside the text; null where there is none.</summary>
+    public int? Share { get; init; }
 
     public string Text => string.Join(", ", Links.Select(link => link.Text));
 

@@ -51,6 +51,15 @@ public static class Ampacity
         Row(16m, 60m, 54m, 66m, 70m),
     ];
 
+    /// <summary>Cores of electronic cables, such as cordsets, as cables on an open tray. Source: IEC 60204-1 table 6,
+    /// electronic pairs; from memory.</summary>
+    private static readonly ImmutableArray<(Rational AreaMm2, Rational Amperes)> Small =
+    [
+        (Rational.Of(0.2m), Rational.Of(4.4m)),
+        (Rational.Of(0.5m), Rational.Of(7.8m)),
+        (Rational.Of(0.75m), 10),
+    ];
+
     private static readonly ImmutableArray<(int Celsius, Rational Factor)> TemperatureFactors =
     [
         (30, Rational.Of(1.15m)),
@@ -67,6 +76,10 @@ public static class Ampacity
     /// <summary>The table's amperes; null for an area that it does not hold.</summary>
     public static Rational? Amperes(Rational areaMm2, Installation installation) =>
         Rows.FirstOrDefault(row => row.AreaMm2 == areaMm2)?.In(installation);
+
+    /// <summary>What the core of a cordset may carry: the row of its area, else that of the next smaller one; nothing
+    /// below the smallest, for the table says nothing there.</summary>
+    public static Rational OfCordset(Rational areaMm2) => Small.LastOrDefault(row => row.AreaMm2 <= areaMm2).Amperes;
 
     /// <summary>The factor for the next warmer ambient of the table; null above 60 degC. Source: IEC 60204-1 table D.1
     /// for PVC, which is sqrt((70 - T) / 30); from memory.</summary>

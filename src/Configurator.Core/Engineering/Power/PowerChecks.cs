@@ -30,6 +30,7 @@ internal static class PowerChecks
             .. fed.Masters.SelectMany((_, i) => AtMaster(fed, cableOf, i)),
             Current(fed),
             Conductor(fed),
+            .. new[] { BranchChecks.Of(fed, cableOf) }.OfType<Finding>(),
             Trip(fed),
             Stop(fed.Circuit),
         ];
@@ -67,7 +68,8 @@ internal static class PowerChecks
             about,
             $"`{fed.Name}` reaches master `{master.Name.Value}` with {Print(solved.Volts[i])}",
             solved.Volts[i],
-            PowerRules.MasterMin(fed.Use)
+            PowerRules.MasterMin(fed.Use),
+            least => PowerMends.For(fed, least)
         );
         if (DeviceVolts.Furthest(fed, cableOf, master) is { } far)
         {
@@ -76,17 +78,25 @@ internal static class PowerChecks
                 about,
                 $"`{fed.Name}` reaches `{far.Instance.Key}` at master `{master.Name.Value}` with {Print(solved.Volts[i] - far.Drop)}",
                 solved.Volts[i] - far.Drop,
-                PowerRules.DeviceMin(fed.Use)
+                PowerRules.DeviceMin(fed.Use),
+                least => PowerMends.For(fed, far, solved.Volts[i], least)
             );
         }
 
-        Finding Voltage(FindingRule rule, string what, string statement, Rational volts, Rational least) =>
+        Finding Voltage(
+            FindingRule rule,
+            string what,
+            string statement,
+            Rational volts,
+            Rational least,
+            Func<Rational, string> mend
+        ) =>
             Finding.AtLeast(rule, what, statement, new(volts, "V"), new(least, "V"), master.Name.Span) is var finding
             && finding.Verdict == Verdict.Pass
                 ? finding
                 : finding with
                 {
-                    Fix = PowerMends.For(fed, least + (solved.Volts[i] - volts)),
+                    Fix = mend(least),
                 };
     }
 

@@ -7,20 +7,39 @@ namespace Configurator.Core.Engineering.Power;
 /// <summary>Other ways to feed the same masters, cheapest first, each computed anew.</summary>
 internal static class PowerMends
 {
-    /// <summary>Thicker than that no M12 plug takes.</summary>
+    /// <summary>Thicker than that no M12 plug takes: of a trunk, in mm2.</summary>
     private const int AreaMax = 6;
 
+    /// <summary>The same of a cordset with A-coded M12 plugs. From memory.</summary>
+    private static readonly Rational CordsetMax = Rational.Of(0.75m);
+
     /// <summary>What brings every master to that voltage; a sentence that names nothing where nothing does.</summary>
-    public static string For(FedCircuit fed, Rational least)
-    {
-        ImmutableArray<string> helping =
-        [
-            .. new[] { Thicker(fed, least), FromTheEnd(fed, least), Split(fed, least) }.OfType<string>(),
-        ];
-        return helping.IsEmpty
-            ? "no larger conductor up to 6 mm2, no feed from the other end and no split of the trunk in two is enough: move loads to another trunk"
-            : string.Join("; or ", helping);
-    }
+    public static string For(FedCircuit fed, Rational least) =>
+        Joined(OfTrunk(fed, least))
+        ?? "no larger conductor up to 6 mm2, no feed from the other end and no split of the trunk in two is enough: move loads to another trunk";
+
+    /// <summary>What brings a device to that voltage: a cable of its own with thicker cores, else more at its
+    /// master.</summary>
+    /// <param name="atMaster">Volts where its cable begins.</param>
+    public static string For(FedCircuit fed, FarDevice far, Rational atMaster, Rational least) =>
+        Joined([Cordset(far, atMaster, least), .. OfTrunk(fed, least + far.Drop)])
+        ?? $"neither a cordset with cores up to {CordsetMax.ToString(2)} mm2 nor a change of the trunk is enough: give it a home on a nearer master";
+
+    private static string? Joined(IEnumerable<string?> mends) =>
+        mends.OfType<string>().ToList() is { Count: > 0 } helping ? string.Join("; or ", helping) : null;
+
+    private static IEnumerable<string?> OfTrunk(FedCircuit fed, Rational least) =>
+        [Thicker(fed, least), FromTheEnd(fed, least), Split(fed, least)];
+
+    private static string? Cordset(FarDevice far, Rational atMaster, Rational least) =>
+        ConductorSizes.ClassFive.FirstOrDefault(size =>
+            size.AreaMm2 > far.AreaMm2
+            && size.AreaMm2 <= CordsetMax
+            && atMaster - far.DropWith(size.AreaMm2) >= least
+        )
+            is { } enough
+            ? $"take a cordset for `{far.Instance.Key}` with cores of {enough.AreaMm2.ToString(2)} mm2: then {(atMaster - far.DropWith(enough.AreaMm2)).ToString(2)} V there"
+            : null;
 
     private static string? Thicker(FedCircuit fed, Rational least)
     {

@@ -65,8 +65,16 @@ internal static class PowerRules
         IsSafety: true
     );
 
+    public static readonly FindingRule Branch = new(
+        "power.branch",
+        "Device cables behind their ports",
+        new("CFG4409", Severity.Error, "Device cable too thin for its port"),
+        "ampacity >= protective device, smallest conductor of the branch governs, IEC 60204-1 7.2, corroborated; "
+            + "table 6 for electronic pairs, from memory"
+    );
+
     public static ImmutableArray<FindingRule> All { get; } =
-    [MasterVoltage, DeviceVoltage, TrunkCurrent, Conductor, Trip, Supply, StartUp, Stop];
+    [MasterVoltage, DeviceVoltage, TrunkCurrent, Conductor, Branch, Trip, Supply, StartUp, Stop];
 
     /// <summary>Least volts at a master's feed.</summary>
     public static Rational MasterMin(CircuitUse use) => use == CircuitUse.SensorSupply ? 20 : Rational.Of(20.4m);

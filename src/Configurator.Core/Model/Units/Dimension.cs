@@ -19,5 +19,6 @@ public enum Dimension
     Mass,
     CrossSection,
     Share,
+    Torque,
     Money,
 }

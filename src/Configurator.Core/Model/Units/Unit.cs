@@ -76,6 +76,7 @@ public static class UnitTable
         Scaled("mm2", Dimension.CrossSection, 1, Si),
         Scaled("AWG", Dimension.CrossSection, 1, Awg),
         Scaled("percent", Dimension.Share, 1, "one hundredth"),
+        Scaled("N m", Dimension.Torque, 1, Si),
         Scaled("EUR", Dimension.Money, 1, Iso4217),
         Scaled("USD", Dimension.Money, 1, Iso4217),
     ];

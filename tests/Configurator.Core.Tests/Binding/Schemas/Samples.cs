@@ -14,7 +14,7 @@ internal static class Samples
         "standard", "switching", "io-link", "com3", "com4", "uint16", "exactly-one", "food", "foam", "option", "port",
         "quantity", "iec-81346", "flat", "metric", "both", "sensor", "drive", "unused", "supply", "sensor-supply",
         "40 mohm", "m12-a-4", "m12-z-4",
-        "m8-3", "terminals", "front:3", "front:0", "front:12", "front:123", "cup-presence/cup-eye/1", "mark-eye/2",
+        "m8-3", "terminals", "angled", "last-orders", "https://docs.example.org/", "http://a.example:8080/m/", "ftp://a.example/", "front:3", "front:0", "front:12", "front:123", "cup-presence/cup-eye/1", "mark-eye/2",
 
         // numbers and dates
         "0", "1", "7", "12", "007", "99", "100", "999", "1000", "32767", "65535", "65536", "1000000", "1000001", "-1",
@@ -28,7 +28,7 @@ internal static class Samples
         "600 mm", "0 mm", "0.5 mm", "-3 mm", "600mm", "600  mm", "600 MM", ".5 mm", "5. mm", "+5 mm", "1e3 mm", "mm",
         "1,5 mm", "1 2 mm", "350 mA", "1.2 A", "24 V", "12 W", "0.4 ms", "15 d", "30 1/min", "30 min", "12 m/min",
         "6 bar", "87 psi", "18 l/min", "72 degC", "-4 degF", "-5 K", "1.2 kg", "2.5 mm2", "18 AWG", "11 AWG", "0 AWG",
-        "18.5 AWG", "-18 AWG", "40 percent", "-40 percent", "40 %", "180 EUR", "-180 EUR", "180 USD", "180 GBP",
+        "18.5 AWG", "-18 AWG", "40 percent", "-40 percent", "40 %", "0.6 N m", "0.6 Nm", "180 EUR", "-180 EUR", "180 USD", "180 GBP",
 
         // lists
         "[]", "[lid]", "[lid, film]", "[Lid]", "[1]", "[[lid]]", "[600 mm]", "[BN, BU]", "[IP67]", "[drive]",

@@ -39,6 +39,16 @@ public class ConductorTests
     public void A_hot_conductor_resists_more() =>
         Assert.Equal("9.54807", Conductors.AtTemperature(Rational.Of(7.98m), 70).ToString());
 
+    // Source: IEC 60204-1 table 6, electronic pairs on an open tray (from memory); a size between two rows takes the lower.
+    [Theory]
+    [InlineData("0.14", "0")]
+    [InlineData("0.2", "4.4")]
+    [InlineData("0.34", "4.4")]
+    [InlineData("0.5", "7.8")]
+    [InlineData("0.75", "10")]
+    public void The_core_of_a_cordset_carries_what_the_table_says(string area, string amperes) =>
+        Assert.Equal(amperes, Ampacity.OfCordset(Rational.Parse(area)!.Value).ToString());
+
     // Source: tests/Data/reference/worked_examples.csv, WE-13.
     [Fact]
     public void A_cable_loses_its_current_times_both_ways() =>

@@ -8,14 +8,39 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 /// <summary>The documents of one published configuration.</summary>
 internal static class ConfigurationPages
 {
-    public static IEnumerable<Page> Compose(DocumentContext context, EngineeredConfiguration configuration) =>
-        Documents.Select(document => Compose(context, configuration, document));
+    public static DocumentSet Compose(DocumentContext context, EngineeredConfiguration configuration)
+    {
+        var set = new DocumentSet(
+            configuration,
+            [.. Documents.Select(document => Compose(context, configuration, document))]
+        );
+        return set with { Pages = [.. set.Pages.Select(page => page with { Downloads = Downloads(context, set, page) })] };
+    }
+
+    /// <summary>All tables in one workbook and one JSON file, and those of this page one by one.</summary>
+    private static ImmutableArray<Link> Downloads(DocumentContext context, DocumentSet set, Page page)
+    {
+        var links = context.On(page.Path);
+        return
+        [
+            links.To(set.Workbook, context.Words.Workbook),
+            links.To(set.Json, "JSON"),
+            .. set.Tables.Where(pair => pair.Page == page)
+                .SelectMany(pair => pair.Tables)
+                .Select(table => links.To(set.CsvOf(page, table), $"CSV: {table.Caption}")),
+        ];
+    }
 
     private static readonly ImmutableArray<ConfigurationDocument> Documents =
     [
         OverviewDocument.Document,
         PortMapDocument.Document,
         WiringDocument.Document,
+        CablesDocument.Document,
+        LabelsDocument.Document,
+        PartsDocument.Document,
+        BudgetsDocument.Document,
+        AcceptanceDocument.Document,
         PowerDocument.Document,
         SafetyDocument.Document,
         TimingDocument.Document,

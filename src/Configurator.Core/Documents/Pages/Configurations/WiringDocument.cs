@@ -1,23 +1,27 @@
+using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
-using Configurator.Core.Engineering.Ports;
+using Configurator.Core.Documents.Cables;
 using Configurator.Core.Model;
-using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
-/// <summary>What a wireman builds from: moulded cables first, then the few ends wired by hand.</summary>
+/// <summary>What a wireman builds from: moulded cables first, then the ends wired by hand, core by core.</summary>
 internal static class WiringDocument
 {
     public static ConfigurationDocument Document { get; } =
-        new("wiring", "WT", words => words.Wiring, _ => "", Sections);
+        new("wiring", "WT", words => words.Wiring, words => words.WiringLead, Sections);
 
     private static IEnumerable<Section> Sections(ConfigurationContext context)
     {
-        var words = context.Words;
+        var (words, cables) = (context.Words, CableList.Of(context));
         yield return new("cautions", words.Cautions, [new Caution(words.Cautions, Cautions.Wiring(words))]);
-        yield return new("plug-list", words.PlugList, [new Paragraph(words.PlugListLead), PlugList(context)]);
-        yield return new("field-wired", words.FieldWired, [new Paragraph(words.FieldWiredLead), FieldWired(context)]);
-        yield return new("cut", words.CutCables, [new Paragraph(words.CutLead), Cut(context)]);
+        yield return new("plug-list", words.PlugList, [new Paragraph(words.PlugListLead), PlugList(context, cables)]);
+        yield return new(
+            "terminations",
+            words.TerminationList,
+            [new Paragraph(words.TerminationLead), Terminations(context, cables)]
+        );
+        yield return new("trunk-socket", words.TrunkSocket, [new Paragraph(words.TrunkSocketLead), Socket(context, cables)]);
         var notes = NotesByOption.On(context, NoteSubject.Wiring);
         if (!notes.IsEmpty)
         {
@@ -25,7 +29,7 @@ internal static class WiringDocument
         }
     }
 
-    private static Table PlugList(ConfigurationContext context)
+    private static Table PlugList(ConfigurationContext context, ImmutableArray<CableEntry> cables)
     {
         var words = context.Words;
         return new(
@@ -34,163 +38,136 @@ internal static class WiringDocument
             [
                 new(words.Cable),
                 new(words.From),
-                new(words.Plug),
+                new(words.FromPlug),
                 new(words.To),
-                new(words.Location),
-                new(words.Plug),
+                new(words.ToPlug),
                 new(words.Type),
                 new(words.Length, IsNumber: true),
-                new(words.Needed, IsNumber: true),
+                new(words.Torque, IsNumber: true),
+                new(words.LabelText),
             ],
-            [.. Ordered(context).Where(cable => cable.Cordset is not null).Select(cable => PlugRow(context, cable))]
+            [.. cables.Where(cable => cable.Cordset is not null).Select(cable => PlugRow(context, cable))]
         );
     }
 
-    /// <summary>Trunk first, then master by master and port by port, then what goes straight to the box.</summary>
-    private static IEnumerable<CableRun> Ordered(ConfigurationContext context)
-    {
-        var carriers = PortMapDocument.Carriers(context.Fitted).Select(carrier => carrier.Name).ToList();
-        return context
-            .Engineered.Report.Cables.OrderBy(cable =>
-                cable switch
-                {
-                    TrunkCable => -1,
-                    DeviceCable { Home.Master: { } master } => carriers.IndexOf(master),
-                    _ => int.MaxValue,
-                }
-            )
-            .ThenBy(cable => cable is DeviceCable device ? device.Home.Port : 0);
-    }
-
-    private static Row PlugRow(ConfigurationContext context, CableRun cable)
-    {
-        var isOpen = cable.Cordset!.FarPlug is null or "none" or "terminals";
-        return Row.Of(
-            CableName(context, cable),
-            FromName(context, cable),
-            isOpen ? context.Words.FieldWired : PlugText(cable.Cordset.FarPlug!),
-            ToName(context, cable),
-            $"{context.Names.Of(cable.To)}, {context.In(cable.To.Title)}",
-            PlugText(cable.Cordset.Plug),
-            context.Links.Device(cable.Cordset),
-            context.Documents.Print(cable.Stock),
-            cable.Needed?.ToString() ?? ""
+    private static Row PlugRow(ConfigurationContext context, CableEntry cable) =>
+        Row.Of(
+            CableWords.Link(context, cable),
+            CableWords.End(context, cable.From),
+            CableWords.Plug(context, cable.From),
+            CableWords.End(context, cable.To),
+            CableWords.Plug(context, cable.To),
+            context.Links.Device(cable.Cordset!),
+            CableWords.Length(context, cable),
+            CableWords.Torque(context, cable),
+            CableWords.Label(cable)
         );
-    }
 
-    private static string CableName(ConfigurationContext context, CableRun cable) =>
-        cable switch
-        {
-            DeviceCable device => context.Names.CableOf(device.Instance),
-            TrunkCable trunk => context.Names.TrunkCableOf(trunk.Next, trunk.IsPower),
-            _ => "",
-        };
-
-    private static string FromName(ConfigurationContext context, CableRun cable) =>
-        cable switch
-        {
-            DeviceCable { Home.IsDirect: true } device =>
-                $"{context.Names.Of(cable.From)} {context.Names.TerminalsOf(device.Instance)}",
-            DeviceCable device => context.Names.Port(context.Engineered.Machine, device.Home),
-            TrunkCable { Previous: { } previous } => context.Names.Of(previous),
-            _ => context.Names.Of(cable.From),
-        };
-
-    private static string ToName(ConfigurationContext context, CableRun cable) =>
-        cable switch
-        {
-            DeviceCable device => context.Names.Of(device.Instance),
-            TrunkCable trunk => context.Names.Of(trunk.Next),
-            _ => "",
-        };
-
-    /// <summary><c>m12-a-4</c> to <c>M12 A 4-pole</c>.</summary>
-    private static string PlugText(string plug) =>
-        plug.Split('-') switch
-        {
-            ["m12", var coding, var poles] => $"M12 {coding.ToUpperInvariant()} {poles}-pole",
-            ["m8", var poles] => $"M8 {poles}-pole",
-            _ => plug,
-        };
-
-    private static Table FieldWired(ConfigurationContext context)
+    private static Table Terminations(ConfigurationContext context, ImmutableArray<CableEntry> cables)
     {
         var words = context.Words;
         return new(
-            "field-wired",
-            words.FieldWired,
+            "termination-list",
+            words.TerminationList,
             [
-                new(words.Cable),
-                new(words.Terminal),
-                new(words.Pin),
+                new(words.Wire),
+                new(words.AtBox),
                 new(words.Colour),
-                new(words.Signal),
-                new(words.To),
+                new(words.CrossSection, IsNumber: true),
+                new(words.Ferrule),
+                new(words.Carries),
+                new(words.ToItem),
+                new(words.AtDevice),
+                new(words.LabelText),
             ],
-            [
-                .. Ordered(context)
-                    .OfType<DeviceCable>()
-                    .Where(cable => cable.Home.IsDirect && cable.Cordset?.Cordset is not null)
-                    .SelectMany(cable => Cores(context, cable)),
-            ]
+            [.. cables.Where(IsByHand).SelectMany(cable => Ends(context, cable))]
         );
     }
 
-    private static IEnumerable<Row> Cores(ConfigurationContext context, DeviceCable cable)
+    private static bool IsByHand(CableEntry cable) => cable.From.Plug is null || cable.To.Plug is null;
+
+    private static IEnumerable<Row> Ends(ConfigurationContext context, CableEntry cable)
     {
-        var device = cable.Instance.Device;
-        var hasPins = PinSignals.IsFor(device);
-        return cable.Cordset!.Cordset!.Cores.Select(
-            (colour, i) =>
-                Row.Of(
-                    context.Names.CableOf(cable.Instance),
-                    FormattableString.Invariant($"{context.Names.TerminalsOf(cable.Instance)}:{i + 1}"),
-                    hasPins ? DocumentContext.Print(i + 1) : "",
-                    new Cell([new(colour)], Swatch: colour),
-                    hasPins ? PinSignals.Of(device, i + 1) : context.Words.AsDataSheet,
-                    context.Names.Of(cable.Instance)
-                )
+        if (cable.Cores.IsEmpty)
+        {
+            return [Row.Of(cable.Name, cable.From.Item, "", "", "", context.Words.AsDataSheet, cable.To.Item, "", "")];
+        }
+
+        var cores = cable.Cores.Select(core =>
+            Row.Of(
+                CableWords.Wire(cable, core),
+                core.From,
+                core.IsColour ? new Cell([new(core.Mark)], Swatch: core.Mark) : core.Mark,
+                context.Documents.Print(cable.Conductor),
+                Ferrules.For(cable.Conductor),
+                core.Carries,
+                cable.To.Item,
+                core.To,
+                CableWords.Label(cable)
+            )
         );
+        return cable.Leads is { IsShielded: true } ? cores.Append(Shield(context, cable)) : cores;
     }
 
-    private static Table Cut(ConfigurationContext context)
+    private static Row Shield(ConfigurationContext context, CableEntry cable) =>
+        Row.Of(
+            $"{cable.Name}/{context.Words.Shield}",
+            context.Words.ShieldClamp,
+            "",
+            "",
+            "",
+            context.Words.Shield,
+            cable.To.Item,
+            "",
+            CableWords.Label(cable)
+        );
+
+    private static Table Socket(ConfigurationContext context, ImmutableArray<CableEntry> cables)
     {
         var words = context.Words;
         return new(
-            "cut",
-            words.CutCables,
+            "trunk-socket",
+            words.TrunkSocket,
             [
+                new(words.Terminal),
+                new(words.Colour),
+                new(words.Carries),
+                new(words.Protection),
+                new(words.DroppedBy),
                 new(words.Cable),
-                new(words.From),
-                new(words.To),
-                new(words.Location),
-                new(words.Device),
-                new(words.Length, IsNumber: true),
             ],
             [
-                .. Ordered(context)
-                    .OfType<DeviceCable>()
-                    .Where(cable => cable.Cordset is null)
-                    .Select(cable =>
-                        Row.Of(
-                            CableName(context, cable),
-                            FromName(context, cable),
-                            ToName(context, cable),
-                            $"{context.Names.Of(cable.To)}, {context.In(cable.To.Title)}",
-                            context.Links.Device(cable.Instance.Device),
-                            CutLength(cable.Needed)
-                        )
-                    ),
+                .. cables
+                    .Where(cable => cable.Run is Engineering.Ports.TrunkCable { Previous: null })
+                    .SelectMany(cable => cable.Cores.Select(core => SocketRow(context, cable, core))),
             ]
         );
     }
 
-    /// <summary>Cut to the next half metre.</summary>
-    private static string CutLength(Micrometres? needed)
+    private static Row SocketRow(ConfigurationContext context, CableEntry cable, CableCore core)
     {
-        const long HalfMetre = 500_000;
-        return needed is { } length
-            ? new Micrometres((length.Value + HalfMetre - 1) / HalfMetre * HalfMetre).ToString()
-            : "";
+        var circuit = cable.Run is Engineering.Ports.TrunkCable { IsPower: true }
+            ? CircuitOf(context, core.Number)
+            : null;
+        return Row.Of(
+            FormattableString.Invariant($"{cable.From.Item}:{core.Number}"),
+            new Cell([new(core.Mark)], Swatch: core.Mark),
+            core.Carries,
+            circuit is null ? "" : context.Documents.Print(circuit.Protection),
+            circuit is null ? "" : context.DroppedBy(circuit),
+            cable.Name
+        );
     }
+
+    /// <summary>Only what is live is protected and dropped.</summary>
+    private static FieldCircuit? CircuitOf(ConfigurationContext context, int pin) =>
+        pin switch
+        {
+            1 => Find(context, CircuitUse.SensorSupply),
+            4 => Find(context, CircuitUse.ActuatorSupply),
+            _ => null,
+        };
+
+    private static FieldCircuit? Find(ConfigurationContext context, CircuitUse use) =>
+        context.Fitted.Machine.Control.Power?.Circuits.FirstOrDefault(circuit => circuit.Feeds == use);
 }

@@ -1,0 +1,54 @@
+using System.Globalization;
+using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Pages.Configurations;
+using Configurator.Core.Model;
+
+namespace Configurator.Core.Documents.Cables;
+
+/// <summary>How cables and their ends are printed, the same in every list.</summary>
+internal static class CableWords
+{
+    /// <summary>From the wiring table to the cable's row in the schedule.</summary>
+    public static Link Link(ConfigurationContext context, CableEntry cable) =>
+        new(
+            cable.Name,
+            PagePaths.Relative(
+                context.Links.Path,
+                PagePaths.Of(context.Engineered.Published, CablesDocument.Name)
+            ) + "#" + cable.Anchor
+        );
+
+    public static string Place(ConfigurationContext context, Station station) =>
+        $"{context.Names.Of(station)}, {context.In(station.Title)}";
+
+    /// <summary>Location and item: <c>+INFEEDFRAME =FRONT-KF1:3</c>.</summary>
+    public static string End(ConfigurationContext context, CableEnd end) => $"{context.Names.Of(end.Station)} {end.Item}";
+
+    /// <summary><c>M12 A 4-pole socket, straight</c>.</summary>
+    public static string Plug(ConfigurationContext context, CableEnd end) =>
+        end.Plug is { } plug
+            ? $"{Kind(context.Words, plug.Kind)} {(plug.IsSocket ? context.Words.Sleeves : context.Words.Pins)}, {(plug.Form == PlugForm.Angled ? context.Words.Angled : context.Words.Straight)}"
+            : context.Words.ByHand;
+
+    public static string Torque(ConfigurationContext context, CableEntry cable) =>
+        context.Documents.Print(cable.From.Plug?.Torque ?? cable.To.Plug?.Torque);
+
+    /// <summary>A stock length, or the length to cut.</summary>
+    public static string Length(ConfigurationContext context, CableEntry cable) =>
+        cable.Run.Stock is { } stock ? context.Documents.Print(stock) : cable.Cut?.ToString() ?? "";
+
+    /// <summary>What is printed on the label at either end.</summary>
+    public static string Label(CableEntry cable) => $"{cable.Name} / {cable.From.Item} / {cable.To.Item}";
+
+    public static string Wire(CableEntry cable, CableCore core) =>
+        string.Create(CultureInfo.InvariantCulture, $"{cable.Name}/{core.Number}");
+
+    /// <summary><c>m12-a-4</c> to <c>M12 A 4-pole</c>.</summary>
+    public static string Kind(SiteWords words, string plug) =>
+        plug.Split('-') switch
+        {
+            ["m12", var coding, var poles] => $"M12 {coding.ToUpperInvariant()} {poles}{words.Poles}",
+            ["m8", var poles] => $"M8 {poles}{words.Poles}",
+            _ => plug,
+        };
+}

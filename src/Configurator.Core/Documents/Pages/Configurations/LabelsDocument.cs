@@ -1,0 +1,48 @@
+using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Cables;
+
+namespace Configurator.Core.Documents.Pages.Configurations;
+
+/// <summary>Two labels for each cable, with a code that opens the cable's row where the site has an address.</summary>
+internal static class LabelsDocument
+{
+    public static ConfigurationDocument Document { get; } =
+        new("labels", "LB", words => words.Labels, words => words.LabelsLead, Sections);
+
+    private static IEnumerable<Section> Sections(ConfigurationContext context)
+    {
+        var words = context.Words;
+        var address = context.Documents.Catalogue.Site.BaseAddress;
+        yield return new(
+            "sheet",
+            words.LabelSheet,
+            [
+                new Paragraph(address is null ? words.LabelsWithoutCodes : words.LabelsHaveCodes),
+                new LabelSheet(
+                    "labels",
+                    [.. CableList.Of(context).SelectMany(cable => Labels(context, cable, address))]
+                ),
+            ]
+        );
+    }
+
+    private static IEnumerable<CableLabel> Labels(ConfigurationContext context, CableEntry cable, string? address)
+    {
+        var published = context.Engineered.Published;
+        var code = address is null
+            ? null
+            : QrCode.Of($"{address}{PagePaths.Of(published, CablesDocument.Name)}#{cable.Anchor}");
+        var label = new CableLabel(
+            cable.Name,
+            [
+                cable.From.Item,
+                cable.To.Item,
+                $"{published.Document.Value}-CS {context.Words.Revision} {published.Revision}",
+            ],
+            code,
+            "code-" + cable.Anchor,
+            IsFirst: true
+        );
+        return [label, label with { IsFirst = false }];
+    }
+}

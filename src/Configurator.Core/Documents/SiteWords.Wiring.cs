@@ -1,0 +1,121 @@
+namespace Configurator.Core.Documents;
+
+// Words of the wiring table, the cable schedule and the labels.
+public sealed partial record SiteWords
+{
+    public string WiringLead =>
+        Say(
+            "What is plugged and what is wired by hand. Build from top to bottom; tick each line off.",
+            "Lo que se enchufa y lo que se cablea a mano. Monte de arriba abajo; marque cada línea."
+        );
+
+    public string TerminationList => Say("Termination list", "Lista de conexionado");
+
+    public string TerminationLead =>
+        Say(
+            "Only ends that are wired by hand: open ends of stock cables and cables cut to length, core by core, at the terminals of the box and at the device. Terminals of the box are spring terminals unless the box says otherwise; torques at the device are those of its maker. Swatches only support the letters.",
+            "Solo extremos cableados a mano: extremos abiertos de cables de almacén y cables cortados a medida, hilo por hilo, en los bornes del armario y en el dispositivo. Los bornes del armario son de resorte salvo que el armario diga otra cosa; los pares en el dispositivo son los de su fabricante. Las muestras solo apoyan las letras."
+        );
+
+    public string TrunkSocket => Say("Trunk sockets of the control box", "Tomas del troncal en el armario");
+
+    public string TrunkSocketLead =>
+        Say(
+            "What each pin carries where the trunk leaves the box, and what protects and drops it.",
+            "Qué lleva cada pin donde el troncal sale del armario, y qué lo protege y lo desconecta."
+        );
+
+    public string Wire => Say("Wire", "Hilo");
+
+    public string AtBox => Say("At the box", "En el armario");
+
+    public string AtDevice => Say("At the device", "En el dispositivo");
+
+    public string CrossSection => Say("Cross-section", "Sección");
+
+    public string Ferrule => Say("Ferrule", "Puntera");
+
+    public string Carries => Say("Carries", "Lleva");
+
+    public string Torque => Say("Torque", "Par");
+
+    public string FromItem => Say("From item", "Desde elemento");
+
+    public string FromPlug => Say("Plug there", "Conector allí");
+
+    public string ToItem => Say("To item", "Hasta elemento");
+
+    public string ToPlug => Say("Plug at the end", "Conector al final");
+
+    public string LabelText => Say("Label", "Etiqueta");
+
+    public string ByHand => Say("wired by hand", "cableado a mano");
+
+    public string Shield => Say("shield", "pantalla");
+
+    public string ShieldClamp => Say("shield clamp at the entry", "abrazadera de pantalla en la entrada");
+
+    public string NotStatedShort => Say("not stated", "no indicado");
+
+    public string Sleeves => Say("socket", "hembra");
+
+    public string Pins => Say("pins", "macho");
+
+    public string Angled => Say("angled", "acodado");
+
+    public string Straight => Say("straight", "recto");
+
+    public string Poles => Say("-pole", " polos");
+
+    public string Cables => Say("Cables", "Cables");
+
+    public string CablesLead =>
+        Say(
+            "Every cable of this machine: what to order, cut, lay and find again.",
+            "Todos los cables de esta máquina: qué pedir, cortar, tender y volver a encontrar."
+        );
+
+    public string CableSchedule => Say("Cable schedule", "Lista de cables");
+
+    public string Cores => Say("Cores", "Hilos");
+
+    public string CoreColours => Say("Core marks", "Marcas de hilos");
+
+    public string Jacket => Say("Jacket", "Cubierta");
+
+    public string PickList => Say("Pick list by station", "Lista de acopio por estación");
+
+    public string PickLead =>
+        Say(
+            "What to bring to each station before cabling starts.",
+            "Qué llevar a cada estación antes de empezar a cablear."
+        );
+
+    public string Bring => Say("Bring", "Traer");
+
+    public string ForItem => Say("For", "Para");
+
+    public string CutToLength => Say("cut to length", "cortar a medida");
+
+    public string Labels => Say("Labels", "Etiquetas");
+
+    public string LabelsLead =>
+        Say(
+            "Two labels for each cable, one an end. The sheet is A4 with 3 × 8 labels of 70 × 37 mm; print without scaling.",
+            "Dos etiquetas por cable, una por extremo. La hoja es A4 con 3 × 8 etiquetas de 70 × 37 mm; imprima sin escalar."
+        );
+
+    public string LabelSheet => Say("Label sheet", "Hoja de etiquetas");
+
+    public string LabelsHaveCodes =>
+        Say(
+            "The code on each label opens the row of its cable in the cable schedule.",
+            "El código de cada etiqueta abre la fila de su cable en la lista de cables."
+        );
+
+    public string LabelsWithoutCodes =>
+        Say(
+            "The labels carry no code, since the site states no address.",
+            "Las etiquetas no llevan código, porque el sitio no indica dirección."
+        );
+}
