@@ -29,7 +29,7 @@ internal sealed class NumberText
     /// <summary>A set of values in two halves, for readers whose whole numbers end at 32 bits.</summary>
     public void AddSet(ulong values)
     {
-        Add((uint)values);
+        Add((uint)(values & uint.MaxValue));
         Add((uint)(values >> 32));
     }
 

@@ -75,7 +75,7 @@ public sealed class AgreementTests(Chromium chromium)
     private static Machine MachineOf(string rules) => rules switch
     {
         "generated-counted" => GeneratedMachines.Of(options: 16, counted: 5, reach: 6, seed: 3),
-        "generated-middling" => GeneratedMachines.Of(options: 60, counted: 6, reach: 6, seed: 4),
+        "generated-middling" => GeneratedMachines.Of(options: 60, counted: 5, reach: 6, seed: 4),
         "generated-large" => GeneratedMachines.Of(options: 300, counted: 0, reach: 5, seed: 5),
         _ => Demo.Value.Machines[new(rules)],
     };

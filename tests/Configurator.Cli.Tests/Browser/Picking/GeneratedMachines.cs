@@ -8,7 +8,8 @@ namespace Configurator.Cli.Tests.Browser.Picking;
 internal sealed class GeneratedMachines
 {
     private const int MembersOfChoice = 4;
-    private const int MostOfOption = 3;
+    /// <summary>Five such options at their most count sixty, as much as a limit can be.</summary>
+    private const int MostOfOption = 12;
 
     private readonly Random _random;
     private readonly ImmutableArray<OptionId> _ids;
@@ -82,7 +83,7 @@ internal sealed class GeneratedMachines
         new(
             new("limit", default),
             Text.Of("Limit"),
-            Math.Max(3, counted.Sum(Kept)),
+            Math.Max(40, counted.Sum(Kept)),
             [.. counted.Select(id => new CountShare(new(id, default), 1))],
             null
         );

@@ -139,6 +139,19 @@ public sealed class OrderTests(Chromium chromium)
         Assert.True(await desk.Control("remote-access").IsCheckedAsync());
     }
 
+    // Source of the limit: what a page may weigh on a slow stick, 200 KB a machine; common practice, no source.
+    [Theory]
+    [InlineData("pantry-four")]
+    [InlineData("pantry-eight")]
+    [InlineData("spout-two")]
+    public void The_rules_of_a_machine_stay_small(string machine)
+    {
+        var script = File.ReadAllText(Path.Combine(chromium.Site, "machines", machine, "order-rules.js"));
+
+        Assert.InRange(script.Length, 1, 200_000);
+        Assert.All(script, letter => Assert.True(letter is '\n' or (>= ' ' and <= '~' and not '<'), $"{(int)letter}"));
+    }
+
     private static async Task<string> SaveAsync(Desk desk, string id, string title)
     {
         await desk.PressAsync("Save as configuration");
