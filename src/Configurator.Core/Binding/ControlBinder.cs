@@ -60,7 +60,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
         && stations.Find(at, report) is { } station
         && f.One<int>("entries") is { } entries
         && f.One<int>("direct-inputs") is { } inputs
-            ? new(station, entries.Value, inputs.Value) { Safety = Safety(f) }
+            ? new(station, entries.Value, inputs.Value) { Safety = Safety(f), TerminalTorque = f.Value<Quantity>("terminal-torque") }
             : null;
 
     private static SafetyOffer? Safety(Fields f) =>

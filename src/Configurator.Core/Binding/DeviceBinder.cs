@@ -84,8 +84,11 @@ internal static class DeviceBinder
             Lifecycle = f.Value("lifecycle", Lifecycle.Active),
             Ingress = [.. f.Many<string>("ingress").Select(marking => marking.Value)],
             Materials = [.. f.Many<string>("materials").Select(material => material.Value)],
+            Finish = CareBinder.Finish(f.Value<Fields>("finish")),
+            Care = CareBinder.Care(f.Value<Fields>("washing")),
             Alternates = [.. f.Many<string>("alternates").Select(id => new DeviceId(id.Value))],
             Notes = notes.Of($"options/devices/{file.Id.Value}"),
+            IsSoundForWashing = f.AreSound("ingress", "materials", "finish", "washing", "alternates"),
             IsWhole =
                 report.Count == before
                 && f.AreSound(

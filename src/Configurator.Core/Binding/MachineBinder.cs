@@ -81,6 +81,14 @@ internal static class MachineBinder
         var control = f.Value<Fields>("control") is { } fields
             ? new ControlBinder(layout.Stations, devices, layout.IsWhole ? report : []).Bind(fields)
             : null;
+        var sanitation = f.Value<Fields>("sanitation") is { } washing
+            ? new SanitationBinder(
+                Names<Area>.Of("area", layout.Areas, area => area.Id.Value.Value),
+                devices,
+                rules,
+                layout.IsWhole ? report : []
+            ).Bind(washing)
+            : null;
         var standard = FitBinder.Bind(f.Records("standard"), devices, report);
         FieldPowerBinder.FindSupplies(control?.Power, f, report);
         var machine = new Machine(
@@ -100,6 +108,8 @@ internal static class MachineBinder
             Route = layout.Route,
             Stations = [.. layout.Stations.Known.Values.OrderBy(station => station.Id.Span)],
             Control = control ?? ControlArchitecture.Unknown,
+            Sanitation = sanitation,
+            Library = devices.Known.Values.ToImmutableSortedDictionary(device => device.Id.Value, device => device),
             Choices = choices,
             Rules = machineRules,
             Limits = limits,
@@ -116,7 +126,7 @@ internal static class MachineBinder
                 && control is not null
                 && control.Masters.All(master => master.Device.IsWhole)
                 && standard.Length == f.Records("standard").Length
-                && f.AreSound("control", "standard", "accepted", "rate", "pitch", "speed")
+                && f.AreSound("control", "sanitation", "standard", "accepted", "rate", "pitch", "speed")
                 && report.Count == before,
         };
         var isReached = !machine.IsWhole || StationBinder.AreReached(machine, report);

@@ -101,6 +101,7 @@ internal static class OptionBinder
             RateRaise = f.Value<Quantity>("raises-rate"),
             Fits = fits,
             TouchesBox = f.Many<BoxTouch>("touches-box"),
+            Care = CareBinder.Care(f.Value<Fields>("washing")),
             Notes = notes.Of($"options/{file.Place[0]}/{file.Id.Value}"),
             IsWhole = f.IsWhole && report.Count == before && fits.Length == f.Records("fits").Length,
         };

@@ -48,6 +48,11 @@ internal sealed class RuleBinder(
                 .Where(share => IsOffered(share.Option.Select(id => id.Value))),
         ];
 
+    /// <summary>The condition under that key; null where there is none, or it names what is not offered, which is
+    /// reported.</summary>
+    public Condition? OfferedCondition(Fields f, string key) =>
+        f.Value<Condition>(key) is { } condition && AreOffered(Mentions(condition)) ? condition : null;
+
     private OrderShare? ReadOrderShare(Fields f)
     {
         if (f.One<string>("option") is not { } option || f.One<Quantity>("share") is not { } share)

@@ -40,7 +40,16 @@ public sealed record Page(string Path, string Kind, string Title, SiteWords Word
     public ImmutableArray<string> Styles { get; init; } = [];
 
     public ImmutableArray<string> Scripts { get; init; } = [];
+
+    /// <summary>The same page in each language, where there are several; the page itself has no href.</summary>
+    public ImmutableArray<Translation> Translations { get; init; } = [];
+
+    /// <summary>Texts that govern, for the foot of the page.</summary>
+    public string Standards { get; init; } = "";
 }
+
+/// <summary>A page in a language, called by the language's own name.</summary>
+public sealed record Translation(string Language, string Name, string? Href);
 
 /// <summary>A headed part of a page.</summary>
 /// <param name="Id">Unique on its page.</param>

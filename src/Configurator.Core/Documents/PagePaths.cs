@@ -29,6 +29,10 @@ public static class PagePaths
     public static string Of(PublishedConfiguration configuration, string document = "index") =>
         $"machines/{configuration.Machine}/configurations/{configuration.Id.Value}/{document}.html";
 
+    /// <summary>A document of a configuration in another language than the site's first.</summary>
+    public static string Of(PublishedConfiguration configuration, string document, string language) =>
+        Of(configuration, $"{document}.{language}");
+
     /// <summary>A link from one file of the site to another, relative, so that the site works from any
     /// folder.</summary>
     public static string Relative(string from, string to)

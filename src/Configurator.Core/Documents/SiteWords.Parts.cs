@@ -25,6 +25,8 @@ public sealed partial record SiteWords
 
     public string CablesByMetre => Say("Cables by the metre", "Cables por metro");
 
+    public string Id => Say("Id", "Id");
+
     public string Part => Say("Part", "Pieza");
 
     public string Unit => Say("Unit", "Unidad");
@@ -93,7 +95,7 @@ public sealed partial record SiteWords
 
     public string Expected => Say("Expected", "Esperado");
 
-    public string Tolerance => Say("Tolerance", "Tolerancia");
+    public string Tolerance => Say("Tolerance or source", "Tolerancia o fuente");
 
     public string Measured => Say("Measured", "Medido");
 

@@ -37,6 +37,8 @@ public sealed partial record SiteWords
 
     public string Carries => Say("Carries", "Lleva");
 
+    public string SpringTerminal => Say("spring terminal", "borne de resorte");
+
     public string Torque => Say("Torque", "Par");
 
     public string FromItem => Say("From item", "Desde elemento");

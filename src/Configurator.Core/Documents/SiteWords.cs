@@ -336,8 +336,8 @@ public sealed partial record SiteWords(string Language)
 
     public string SanitationLead =>
         Say(
-            "What is fitted on this machine adds the notes below to the plant's own cleaning programme, which governs.",
-            "Lo montado en esta máquina añade las notas siguientes al programa de limpieza de la planta, que es el que rige."
+            "Adds to the plant's own cleaning programme, which governs.",
+            "Complementa el programa de limpieza de la planta, que es el que rige."
         );
 
     public string BeforeYouStart => Say("Before you start", "Antes de empezar");

@@ -22,7 +22,7 @@ internal static class Acceptance
     public static bool HasEnded(AcceptedDeviation record, DateOnly? on) => on is { } day && record.Until < day;
 
     public static Finding Apply(Finding finding, IEnumerable<AcceptedDeviation> records) =>
-        finding is { Verdict: Verdict.Fail, Rule.IsSafety: false }
+        finding is { IsOpen: true, Rule.IsSafety: false }
         && records.FirstOrDefault(record => record.Finding.Value == finding.Id) is { } accepted
             ? finding with
             {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Engineering.AllOrders;
 using Configurator.Core.Engineering.Box;
+using Configurator.Core.Engineering.Hygiene;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Safety;
@@ -27,7 +28,7 @@ public sealed record EngineeredConfiguration(ProvedConfiguration Proved, Enginee
     public Machine Machine => Proved.Machine;
 
     /// <summary>Engineered without failed findings: what a salesperson may call checked.</summary>
-    public bool IsChecked => Report.Findings.All(finding => finding.Verdict != Verdict.Fail);
+    public bool IsChecked => Report.Findings.All(finding => !finding.IsObstacle);
 }
 
 /// <summary>The catalogue with the engineering of every published configuration.</summary>
@@ -58,6 +59,7 @@ public static class Engineer
             .. BoxChecks.Compute(fitted, cables),
             .. PowerChecks.Compute(fitted, cables),
             .. TimingChecks.Compute(fitted),
+            .. HygieneChecks.Compute(fitted),
         ];
         return new(fitted, cables, [.. findings.OrderBy(finding => finding.Id, StringComparer.Ordinal)]);
     }
@@ -76,7 +78,7 @@ public static class Engineer
                 .Configurations.Where(configuration => configuration.Machine.IsWhole)
                 .AsParallel()
                 .AsOrdered()
-                .Select(configuration => Compute(configuration, on)),
+                .Select(configuration => Compute(configuration, proved.Catalogue.Site.Languages, on)),
         ];
         var allOrders = proved
             .Logic.Values.Where(proof => isSound && proof.Logic.Machine.IsWhole)
@@ -105,9 +107,19 @@ public static class Engineer
         };
     }
 
-    private static EngineeredConfiguration Compute(ProvedConfiguration proved, DateOnly? on)
+    private static EngineeredConfiguration Compute(
+        ProvedConfiguration proved,
+        ImmutableArray<string> languages,
+        DateOnly? on
+    )
     {
         var report = Compute(proved.Machine, proved.Configuration, proved.Machine.Plan);
-        return new(proved, report with { Findings = Acceptance.Apply(report.Findings, proved, on) });
+        ImmutableArray<Finding> findings =
+        [
+            .. report
+                .Findings.Concat(TranslationChecks.Compute(report.Fitted, languages))
+                .OrderBy(finding => finding.Id, StringComparer.Ordinal),
+        ];
+        return new(proved, report with { Findings = Acceptance.Apply(findings, proved, on) });
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Engineering.Box;
+using Configurator.Core.Engineering.Hygiene;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Safety;
@@ -15,10 +16,17 @@ internal static class FindingDiagnostics
     private const int ConfigurationsNamed = 5;
 
     public static ImmutableArray<FindingRule> Rules { get; } =
-    [.. PortRules.All, .. SafetyChecks.All, .. BoxChecks.All, .. TimingRules.All, .. PowerRules.All];
+    [
+        .. PortRules.All,
+        .. SafetyChecks.All,
+        .. BoxChecks.All,
+        .. TimingRules.All,
+        .. PowerRules.All,
+        .. HygieneRules.All,
+    ];
 
     public static ImmutableArray<Rule> All { get; } =
-    [.. Rules.Select(rule => rule.Diagnostic), .. RecordDiagnostics.All];
+    [.. Rules.SelectMany(rule => rule.Diagnostics).Distinct(), .. RecordDiagnostics.All];
 
     public static ImmutableArray<Diagnostic> Of(ImmutableArray<EngineeredConfiguration> configurations) =>
         [.. Failed(configurations)];
@@ -28,7 +36,7 @@ internal static class FindingDiagnostics
             .SelectMany(configuration =>
                 configuration
                     .Report.Findings.Where(finding =>
-                        finding.Verdict == Verdict.Fail && RecordOf(configuration, finding) is null
+                        finding.IsOpen && RecordOf(configuration, finding) is null
                     )
                     .Select(finding => (Configuration: configuration, Finding: finding))
             )
@@ -41,7 +49,7 @@ internal static class FindingDiagnostics
     private static Diagnostic Of(Finding finding, ImmutableArray<EngineeredConfiguration> configurations)
     {
         var further = configurations.Length - ConfigurationsNamed;
-        return new(finding.Rule.Diagnostic, Message(finding), finding.Span)
+        return new(finding.Diagnostic, Message(finding), finding.Span)
         {
             Notes =
             [

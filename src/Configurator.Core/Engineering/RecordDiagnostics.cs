@@ -67,7 +67,7 @@ internal static class RecordDiagnostics
         var failed = configurations
             .SelectMany(configuration => configuration.Report.Findings)
             .Where(finding => finding.Id == record.Finding.Value && finding.Verdict != Verdict.Pass)
-            .OrderBy(finding => finding.Verdict == Verdict.Fail ? 0 : 1)
+            .OrderBy(finding => finding.IsOpen ? 0 : 1)
             .FirstOrDefault();
         if (failed is null)
         {
@@ -77,7 +77,7 @@ internal static class RecordDiagnostics
         }
 
         return failed.Rule.IsSafety ? IsSafety(record, failed)
-            : failed.Verdict == Verdict.Fail ? HasEnded(record, failed)
+            : failed.IsOpen ? HasEnded(record, failed)
             : on is { } day && failed.Accepted == record && record.Until < day.AddDays(DaysOfNotice)
                 ? EndsSoon(record, failed)
             : null;

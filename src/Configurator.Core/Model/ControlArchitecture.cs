@@ -57,6 +57,9 @@ public sealed record ControlBox(Station Station, int Entries, int DirectInputs)
 {
     /// <summary>Null where the machine does not say: then safety inputs and outputs are not counted.</summary>
     public SafetyOffer? Safety { get; init; }
+
+    /// <summary>Of its screw terminals; null where they are spring terminals.</summary>
+    public Quantity? TerminalTorque { get; init; }
 }
 
 /// <summary>An IO-Link master on the trunk. An extension is fitted only when an order has a fit at home

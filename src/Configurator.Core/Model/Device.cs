@@ -76,9 +76,17 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
 
     public ImmutableArray<string> Materials { get; init; } = [];
 
+    /// <summary>Null where its maker states none.</summary>
+    public Finish? Finish { get; init; }
+
+    public WashCare Care { get; init; } = WashCare.None;
+
     public ImmutableArray<DeviceId> Alternates { get; init; } = [];
 
     public NoteSet Notes { get; init; } = NoteSet.Empty;
+
+    /// <summary>False where something of what it says of washing was faulty and left out.</summary>
+    public bool IsSoundForWashing { get; init; } = true;
 
     /// <summary>False where something of its definition was faulty and left out.</summary>
     public bool IsWhole { get; init; } = true;

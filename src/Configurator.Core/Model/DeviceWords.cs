@@ -16,6 +16,7 @@ public enum DeviceKind
     Cordset,
     Splitter,
     Operator,
+    Cap,
 }
 
 /// <summary>How a device is connected: by IO-Link, by a plain PNP signal on pin 4, by wires into the control box, or

@@ -50,6 +50,13 @@ public sealed record Machine(Located<MachineId> Id, Text Title, string Document,
     /// <summary>Every instance that any option offered or the standard machine can fit, by key.</summary>
     public ImmutableArray<FitInstance> Instances { get; init; } = [];
 
+    /// <summary>Null where the machine does not say how it is cleaned: then nothing of it is checked.</summary>
+    public Sanitation? Sanitation { get; init; }
+
+    /// <summary>Every device of the library, by id: alternates are found here.</summary>
+    public ImmutableSortedDictionary<DeviceId, Device> Library { get; init; } =
+        ImmutableSortedDictionary<DeviceId, Device>.Empty;
+
     public PortPlan Plan { get; init; } = PortPlan.Empty;
 
     /// <summary>Prose for its page, Markdown.</summary>

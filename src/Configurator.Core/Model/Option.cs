@@ -44,6 +44,8 @@ public sealed record Option(Located<OptionId> Id, string Family, Text Title)
 
     public ImmutableArray<Located<BoxTouch>> TouchesBox { get; init; } = [];
 
+    public WashCare Care { get; init; } = WashCare.None;
+
     public NoteSet Notes { get; init; } = NoteSet.Empty;
 
     /// <summary>False where something of its definition was faulty and left out.</summary>

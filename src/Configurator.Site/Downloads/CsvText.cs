@@ -4,11 +4,12 @@ using Configurator.Core.Documents.Blocks;
 namespace Configurator.Site.Downloads;
 
 /// <summary>A table as comma-separated values: UTF-8, LF, every field that needs it in quotes.</summary>
-/// <remarks>Source: RFC 4180, with LF for its line ends. A field that a spreadsheet would take for a formula gets an
-/// apostrophe before it, after OWASP's advice on CSV injection; <see cref="Read"/> takes it away again.</remarks>
+/// <remarks>Source: RFC 4180, with LF for its line ends. A field that a spreadsheet would take for a formula, or
+/// that begins with an apostrophe, gets an apostrophe before it, after OWASP's advice on CSV injection;
+/// <see cref="Read"/> takes it away again.</remarks>
 public static class CsvText
 {
-    private const string Starters = "=+-@\t\r";
+    private const string Starters = "=+-@\t\r'";
 
     public static string Of(Table table)
     {

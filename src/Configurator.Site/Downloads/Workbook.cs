@@ -24,6 +24,7 @@ internal static class Workbook
         using (var package = SpreadsheetDocument.Create(bytes, SpreadsheetDocumentType.Workbook))
         {
             var book = package.AddWorkbookPart();
+            package.ChangeIdOfPart(book, "rBook");
             book.AddNewPart<WorkbookStylesPart>("rStyles").Stylesheet = WorkbookStyles.Sheet();
             var sheets = Downloads.Sheet.Of(set);
             for (var i = 0; i < sheets.Length; i++)

@@ -38,7 +38,7 @@ internal static class DownloadChecks
         {
             if (CellGrid.Of(table).DifferenceFrom(read) is { } difference)
             {
-                faults.Add(InspectionDiagnostics.DownloadDiffers(file, table.Id, difference));
+                faults.Add(DownloadDiagnostics.Differs(file, table.Id, difference));
             }
         }
     }

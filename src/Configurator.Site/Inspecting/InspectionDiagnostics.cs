@@ -20,8 +20,6 @@ internal static class InspectionDiagnostics
     private static readonly Rule Path = new("CFG6010", Severity.Error, "Path that does not work everywhere");
     private static readonly Rule BadMarkup = new("CFG6011", Severity.Error, "Malformed page");
 
-    private static readonly Rule Download = new("CFG6012", Severity.Error, "Download differs from its page");
-
     internal static ImmutableArray<Rule> All { get; } =
     [
         BrokenLink,
@@ -35,14 +33,7 @@ internal static class InspectionDiagnostics
         Nameless,
         Path,
         BadMarkup,
-        Download,
     ];
-
-    public static Diagnostic DownloadDiffers(string file, string table, string difference) =>
-        new(Download, $"table `{table}`: {difference}", SourceSpan.FileStart(SitePath.Shown(file)))
-        {
-            Fix = new("print every cell of a table as it is; templates only add to it what is no text"),
-        };
 
     public static Diagnostic NoFile(Reference reference, string target, string? otherCase) =>
         new(BrokenLink, $"there is no file `{Shown(target)}`", reference.Span)

@@ -28,7 +28,7 @@ public class FormTests
         .Changing(SmallCatalogue.Device("eye"), "kind: sensor", "kind: [|{|]sensor: yes}")
         .Says(
             """
-            CFG2006 expected one of `actuator`, `controller`, `cordset`, `drive`, `hub`, `io-link-master`, `motor`, `operator`, `panel-part`, `safety`, `sensor`, `splitter`, `supply`, `valve-manifold`
+            CFG2006 expected one of `actuator`, `cap`, `controller`, `cordset`, `drive`, `hub`, `io-link-master`, `motor`, `operator`, `panel-part`, `safety`, `sensor`, `splitter`, `supply`, `valve-manifold`
             to fix: this is a map; write it as said
             """);
 

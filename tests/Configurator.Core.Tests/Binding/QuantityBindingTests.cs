@@ -10,7 +10,7 @@ public class QuantityBindingTests
         .Says(
             """
             CFG2010 `200` has no unit
-            to fix: write the unit after the number, such as `600 mm`; units here are `mm`, `cm`, `m`, `in`, `ft`
+            to fix: write the unit after the number, such as `600 mm`; units here are `mm`, `cm`, `m`, `in`, `ft`, `um`
             """);
 
     [Theory]
@@ -41,7 +41,7 @@ public class QuantityBindingTests
     [Fact]
     public void A_decimal_comma_is_no_point() => Check.Small
         .Machine("slack: 200 mm", "slack: [|\"0,2 m\"|]")
-        .Says("CFG2011 there is no unit `,2 m`\nto fix: use one of `mm`, `cm`, `m`, `in`, `ft`");
+        .Says("CFG2011 there is no unit `,2 m`\nto fix: use one of `mm`, `cm`, `m`, `in`, `ft`, `um`");
 
     [Theory]
     [InlineData("current: 40 mA", "current: [|40 V|]", "`V` is not a unit of current", "`mA`, `A`")]

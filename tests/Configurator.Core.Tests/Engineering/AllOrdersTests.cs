@@ -114,7 +114,7 @@ public class AllOrdersTests
             }
         );
 
-    private static Configuration Of(Machine machine, Rig rig, int taken) =>
+    internal static Configuration Of(Machine machine, Rig rig, int taken) =>
         new(
             machine.Id.Value,
             Enumerable
@@ -124,7 +124,7 @@ public class AllOrdersTests
             []
         );
 
-    private static PortPlan RandomPlan(RigFacts facts, Machine machine, Dice dice) =>
+    internal static PortPlan RandomPlan(RigFacts facts, Machine machine, Dice dice) =>
         new(
             machine.Instances.ToImmutableSortedDictionary(
                 instance => instance.Key,

@@ -54,6 +54,9 @@ public class UnitTests
         { "1 l/min", "1", "base" },
         { "40 percent", "40", "base" },
         { "1 N m", "1", "base" },
+        { "800 um", "0.8", "SI prefix" },
+        { "200 ppm", "0.02", "one millionth in percent" },
+        { "3 deg", "3", "base" },
         { "1 EUR", "1", "base" },
         { "1 USD", "1", "base" },
     };
@@ -112,7 +115,7 @@ public class UnitTests
     [Fact]
     public void Every_unit_is_compared_with_a_published_value()
     {
-        var compared = Published.Select(row => row.Data.Item1.Split(' ')[1]).Concat(["psi", "scfm", "AWG"]);
+        var compared = Published.Select(row => row.Data.Item1.Split(' ', 2)[1]).Concat(["psi", "scfm", "AWG"]);
         Assert.Equal(UnitTable.All.Select(unit => unit.Symbol).Order(StringComparer.Ordinal), compared.Distinct().Order(StringComparer.Ordinal));
     }
 

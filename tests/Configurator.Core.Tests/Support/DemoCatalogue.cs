@@ -1,5 +1,8 @@
 using Configurator.Core.Binding;
+using Configurator.Core.Documents;
+using Configurator.Core.Engineering;
 using Configurator.Core.Loading;
+using Configurator.Core.Logic;
 using Configurator.Core.Model;
 using Configurator.Core.Sources;
 
@@ -14,12 +17,21 @@ internal static class DemoCatalogue
 
     public static IEnumerable<Machine> Machines => Bound.Value.Machines.Values;
 
+    private static readonly Lazy<SiteDocuments> Composed = new(() =>
+        Documenter.Compose(Engineer.Compute(Prover.Prove(Bound.Value)).Value, "").Value);
+
+    /// <summary>Every document of its site.</summary>
+    public static SiteDocuments Documents => Composed.Value;
+
+    public static Catalogue Whole => Bound.Value;
+
     private static Catalogue Read()
     {
         var files = Folders
             .SelectMany(folder =>
                 Directory.EnumerateFiles(Path.Combine(Repository.Folder, folder), "*", SearchOption.AllDirectories)
             )
+            .Append(Path.Combine(Repository.Folder, "site-templates", "site.yaml"))
             .Select(file => new SourceFile(
                 Path.GetRelativePath(Repository.Folder, file).Replace('\\', '/'),
                 File.ReadAllBytes(file)

@@ -77,6 +77,7 @@ internal static class Common
                 Dimension.Mass => "1.2 kg",
                 Dimension.CrossSection => "2.5 mm2",
                 Dimension.Share => "40 percent",
+                Dimension.Angle => "3 deg",
                 Dimension.Torque => "0.6 N m",
                 _ => "180 EUR",
             }

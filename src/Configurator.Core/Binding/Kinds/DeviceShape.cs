@@ -159,12 +159,10 @@ internal static class DeviceShape
             Optional("heat", Of(Dimension.Power), "Loss given off inside the control box."),
             Optional("rail", Of(Dimension.Length), "Width on the mounting rail."),
             Optional("air", Of(Dimension.FreeAirFlow), "Free air at the machine's rated speed."),
-            Optional(
-                "ingress",
-                new ListShape(new PatternShape("an ingress marking such as `IP67`", "^IP[0-9X]{1,2}K?[A-Z]?$|^IP69K$")),
-                "Ingress markings."
-            ),
+            Optional("ingress", SanitationShape.Ingress, "Ingress markings."),
             Optional("materials", new ListShape(Line), "Materials that face the washing."),
+            Optional("finish", SanitationShape.Finish, "What its outside is like."),
+            Optional("washing", SanitationShape.Care, "What a cleaning crew has to know of it."),
             Optional("mass", Of(Dimension.Mass), "Mass of one."),
             Optional("price", Of(Dimension.Money), "Price of one."),
             Optional("lead-time", Of(Dimension.Time), "Usual lead time."),

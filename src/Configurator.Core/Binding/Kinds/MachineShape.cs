@@ -73,6 +73,7 @@ internal static class MachineShape
             Required("station", AStation, "Where it stands."),
             Required("entries", Count, "Cable entries."),
             Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
+            Optional("terminal-torque", Of(Dimension.Torque), "Of its terminals; spring terminals if left out."),
             Optional("safety", SafetyOffer, "What it offers safety devices; not counted if left out."),
         ]
     );
@@ -227,6 +228,7 @@ internal static class MachineShape
             Required("route", Route, "The cable paths along the frame."),
             Required("stations", new ListShape(Station), "Its stations, in order along the machine."),
             Required("control", Control, "Its control architecture."),
+            Optional("sanitation", SanitationShape.Sanitation, "How it is cleaned; nothing of it is checked if left out."),
             Optional("choices", new ListShape(Choice), "Sets of options of which so many must be taken."),
             Optional("rules", new ListShape(Rule), "What else must hold."),
             Optional("limits", new ListShape(Limit), "Counts over options that must not be exceeded."),

@@ -80,6 +80,7 @@ internal static class OptionShape
             Optional("rate-at-most", Of(Dimension.Rate), "Cycles that its station can do, at most."),
             Optional("raises-rate", Of(Dimension.Share), "By how much it raises the rated cycles of the machine."),
             Optional("fits", new ListShape(Fit), "What it mounts."),
+            Optional("washing", SanitationShape.Care, "What a cleaning crew has to know of it."),
             Optional(
                 "touches-box",
                 new ListShape(WordShape.Of<BoxTouch>()),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Engineering.Ports;
 
 namespace Configurator.Core.Documents.Audits;
 
@@ -16,7 +17,7 @@ public static class DocumentAudit
         [.. Faults(names, set).Select(fault => AuditDiagnostics.ListsDisagree(set, fault))];
 
     private static IEnumerable<string> Faults(Designations names, DocumentSet set) =>
-        [.. Cables(set), .. Cores(set), .. Devices(names, set), .. Ports(names, set), .. Parts(names, set), .. Labels(set)];
+        [.. Cables(set), .. Cores(names, set), .. Devices(names, set), .. Ports(names, set), .. Parts(names, set), .. Labels(set)];
 
     /// <summary>Each cable of the machine once in the schedule, with both ends, and in the list that it is made
     /// from.</summary>
@@ -54,8 +55,19 @@ public static class DocumentAudit
         }
     }
 
-    private static IEnumerable<string> Cores(DocumentSet set)
+    /// <summary>Each core of a cable that is wired by hand, and the shield where it has one.</summary>
+    private static IEnumerable<string> Cores(Designations names, DocumentSet set)
     {
+        var shielded = set
+            .Engineered.Report.Cables.OfType<DeviceCable>()
+            .Where(cable => cable is { Cordset: null, Instance.Device.Leads.IsShielded: true })
+            .Select(cable => names.CableOf(cable.Instance));
+        var shields = Column(set, "termination-list", 0).Where(wire => !IsCore(wire)).Select(CableOf);
+        foreach (var missing in shielded.Except(shields, StringComparer.Ordinal))
+        {
+            yield return $"the shield of `{missing}` is clamped nowhere";
+        }
+
         var schedule = Rows(set, "cable-schedule").ToLookup(row => row.Cells[0].Text, StringComparer.Ordinal);
         foreach (var cable in Rows(set, "termination-list").GroupBy(row => CableOf(row.Cells[0].Text), StringComparer.Ordinal))
         {
@@ -65,7 +77,7 @@ public static class DocumentAudit
                 continue;
             }
 
-            var cores = cable.Count(core => int.TryParse(NumberOf(core.Cells[0].Text), NumberStyles.None, CultureInfo.InvariantCulture, out _));
+            var cores = cable.Count(core => IsCore(core.Cells[0].Text));
             if (row.Cells[6].Text is { Length: > 0 } stated && stated != cores.ToString(CultureInfo.InvariantCulture))
             {
                 yield return Inv($"cable `{cable.Key}` has {stated} cores, {cores} are wired");
@@ -173,7 +185,8 @@ public static class DocumentAudit
     /// <summary>A wire is called after its cable: <c>=MARKEYE-WG1/3</c>.</summary>
     private static string CableOf(string wire) => wire.LastIndexOf('/') is var at and > 0 ? wire[..at] : wire;
 
-    private static string NumberOf(string wire) => wire[(wire.LastIndexOf('/') + 1)..];
+    private static bool IsCore(string wire) =>
+        int.TryParse(wire[(wire.LastIndexOf('/') + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out _);
 
     private static string Inv(FormattableString text) => FormattableString.Invariant(text);
 }

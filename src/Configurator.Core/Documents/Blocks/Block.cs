@@ -27,7 +27,11 @@ public sealed record Fact(string Term, ImmutableArray<Link> Values)
 
 /// <summary>Prose of a definition, Markdown, and where it comes from.</summary>
 /// <param name="BelowLevel">Level of the heading under which it stands.</param>
-public sealed record Passage(string Markdown, SourceSpan Span, int BelowLevel) : Block;
+public sealed record Passage(string Markdown, SourceSpan Span, int BelowLevel) : Block
+{
+    /// <summary>Set where it is in another language than its page.</summary>
+    public string? Language { get; init; }
+}
 
 /// <summary>A plain paragraph of our own.</summary>
 public sealed record Paragraph(string Text) : Block;

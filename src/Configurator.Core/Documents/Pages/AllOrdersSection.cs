@@ -59,5 +59,5 @@ internal static class AllOrdersSection
         );
     }
 
-    private static bool IsFailed(WorstFinding worst) => worst.Finding.Verdict == Engineering.Verdict.Fail;
+    private static bool IsFailed(WorstFinding worst) => worst.Finding.IsObstacle;
 }

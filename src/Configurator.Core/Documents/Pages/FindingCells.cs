@@ -29,13 +29,17 @@ internal static class FindingCells
 
     /// <summary>For the style sheet; passes need none.</summary>
     public static string Status(Finding finding) =>
-        finding.Verdict == Engineering.Verdict.Pass ? "" : WordLists.Plain(finding.Verdict);
+        finding.IsOpen ? "fail"
+        : finding.Verdict == Engineering.Verdict.Pass ? ""
+        : WordLists.Plain(finding.Verdict);
 
     private static string Verdict(DocumentContext context, Finding finding) =>
         finding.Verdict switch
         {
             Engineering.Verdict.Pass => context.Words.Pass,
             Engineering.Verdict.Fail => context.Words.Fail,
+            Engineering.Verdict.Unstated => context.Words.VerdictUnstated,
+            Engineering.Verdict.Review => context.Words.VerdictReview,
             _ =>
                 $"{context.Words.Accepted}: {context.In(finding.Accepted!.Because)} ({context.In(finding.Accepted.By)}, {context.Words.AcceptedUntil} {DocumentContext.Print(finding.Accepted.Until)})",
         };

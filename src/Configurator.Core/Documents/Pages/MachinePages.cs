@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
+using Configurator.Core.Engineering.Hygiene;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Engineering.Timing;
@@ -71,6 +72,15 @@ internal static class MachinePages
                     "timing",
                     words.Timing,
                     [TimingRules.Answer, TimingRules.Position, TimingRules.Image, TimingRules.Cycle]
+                ),
+                .. WashTable.Of(context, machine),
+                .. WorstOf(
+                    context,
+                    links,
+                    machine,
+                    "hygiene",
+                    words.Hygiene,
+                    [HygieneRules.Cables]
                 ),
                 new("layout", words.Layout, [LayoutDrawing.Of(context, machine), StationTable(context, machine)]),
                 new(

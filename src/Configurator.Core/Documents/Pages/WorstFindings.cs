@@ -68,7 +68,7 @@ internal static class WorstFindings
                 $"{worst.Finding.Margin}",
                 Cell.Of(links.Taken(worst.Configuration)),
             ],
-            worst.Finding.Verdict == Verdict.Fail ? "fail" : ""
+            worst.Finding.IsOpen ? "fail" : ""
         );
 
     /// <summary>Instances of one fit have the same way; of cycles only the tightest is of interest.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using Configurator.Core.Engineering.Hygiene;
 using Configurator.Core.Engineering.Loads;
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Weighing;
@@ -32,7 +33,11 @@ public sealed record AllOrdersReport(
     ImmutableDictionary<Home, OrderShare> Ports
 )
 {
-    public bool Holds => Findings.All(worst => worst.Finding.Verdict != Verdict.Fail);
+    /// <summary>The most severe washing of each part; empty where the machine does not say how it is
+    /// cleaned.</summary>
+    public ImmutableArray<WorstWash> Washed { get; init; } = [];
+
+    public bool Holds => Findings.All(worst => !worst.Finding.IsObstacle);
 }
 
 /// <summary>Proves the checks for all configurations of a machine with the homes of its port plan.</summary>
@@ -42,7 +47,11 @@ internal static class AllOrdersProof
     {
         var machine = logic.Machine;
         ImmutableArray<WeightedSum> sums = [.. WorstCases.Of(machine)];
-        var mounted = FitConditions.Sound(machine).Select(FitConditions.Of).ToList();
+        List<Condition> mounted =
+        [
+            .. FitConditions.Sound(machine).Select(FitConditions.Of),
+            .. HygieneWorst.Of(machine),
+        ];
         var users = Users(machine);
         var weigher = Weigher.Of(
             logic,
@@ -62,7 +71,10 @@ internal static class AllOrdersProof
                     master => ShareByMix(FitConditions.Of(machine, master))
                 ),
             users.ToImmutableDictionary(port => port.Key, port => Share(port.Value))
-        );
+        )
+        {
+            Washed = [.. WorstWash.Of(machine, weigher)],
+        };
 
         OrderShare Share(Condition condition) => new(weigher.Count(condition, PartialOrder.Empty), total);
 
@@ -144,8 +156,18 @@ internal static class AllOrdersProof
 
     private static bool IsWorse(Finding one, Finding other) =>
         one.Verdict != other.Verdict
-            ? one.Verdict == Verdict.Fail
+            ? Rank(one.Verdict) > Rank(other.Verdict)
             : one.Margin is { } margin && other.Margin is { } least && margin.Value < least.Value;
+
+    /// <summary>Failed is worst, then what nobody can say.</summary>
+    private static int Rank(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Fail => 3,
+            Verdict.Unstated => 2,
+            Verdict.Review => 1,
+            _ => 0,
+        };
 
     private static string Key(Configuration configuration) =>
         string.Join(

@@ -15,20 +15,20 @@ internal static class AllOrdersDiagnostics
             .SelectMany(configuration => configuration.Report.Findings)
             .Where(finding => finding.Verdict != Verdict.Pass)
             .ToList();
-        if (known.Exists(finding => finding.Verdict == Verdict.Fail))
+        if (known.Exists(finding => finding.IsObstacle))
         {
             return [];
         }
 
         var accepted = known.Select(finding => finding.Rule).ToHashSet();
         return report
-            .Findings.Where(worst => worst.Finding.Verdict == Verdict.Fail && !accepted.Contains(worst.Finding.Rule))
+            .Findings.Where(worst => worst.Finding.IsObstacle && !accepted.Contains(worst.Finding.Rule))
             .GroupBy(worst => (worst.Finding.Rule.Name, worst.Finding.Statement))
             .Select(group => Of(report.Machine, group.First()));
     }
 
     private static Diagnostic Of(Machine machine, WorstFinding worst) =>
-        new(worst.Finding.Rule.Diagnostic, FindingDiagnostics.Message(worst.Finding), worst.Finding.Span)
+        new(worst.Finding.Diagnostic, FindingDiagnostics.Message(worst.Finding), worst.Finding.Span)
         {
             Notes =
             [

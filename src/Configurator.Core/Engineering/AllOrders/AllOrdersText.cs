@@ -32,7 +32,7 @@ public static class AllOrdersText
     /// <summary>For each rule the finding with the least margin.</summary>
     public static IEnumerable<WorstFinding> Closest(AllOrdersReport report) =>
         report
-            .Findings.Where(worst => worst.Finding.Margin is not null || worst.Finding.Verdict == Verdict.Fail)
+            .Findings.Where(worst => worst.Finding.Margin is not null || worst.Finding.IsObstacle)
             .GroupBy(worst => worst.Finding.Rule)
             .Select(group =>
                 group

@@ -1,3 +1,4 @@
+using Configurator.Core.Engineering.Hygiene;
 using Configurator.Core.Engineering.Loads;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Timing;
@@ -23,6 +24,7 @@ internal static class WorstCases
             .Concat(SupplyChecks.Sums(machine))
             .Concat(Safety(machine))
             .Concat(ProcessImage.Sums(machine))
+            .Concat(CableSums.Of(machine))
             .Where(sum => !sum.Terms.IsEmpty);
 
     /// <summary>How many can be plugged into one port at once, and what they draw there.</summary>

@@ -19,6 +19,7 @@ public enum Dimension
     Mass,
     CrossSection,
     Share,
+    Angle,
     Torque,
     Money,
 }

@@ -61,7 +61,7 @@ public sealed class ShapeSchemaTests
             """);
         Says(Common.Of(Dimension.Length) with { MayBeNegative = true }, "signed-length", """
             {"description": "A quantity with its unit, such as `600 mm`.", "type": "string",
-             "pattern": "^-?[0-9]+(\\.[0-9]+)? (mm|cm|m|in|ft)$", "examples": ["600 mm"]}
+             "pattern": "^-?[0-9]+(\\.[0-9]+)? (mm|cm|m|in|ft|um)$", "examples": ["600 mm"]}
             """);
     }
 

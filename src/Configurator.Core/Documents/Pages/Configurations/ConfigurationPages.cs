@@ -12,10 +12,23 @@ internal static class ConfigurationPages
     {
         var set = new DocumentSet(
             configuration,
-            [.. Documents.Select(document => Compose(context, configuration, document))]
+            [
+                .. Documents.Select(document => Compose(context, configuration, document)),
+                .. Languages(context)
+                    .Skip(1)
+                    .SelectMany(language => Translated(context with { Words = new(language) }, configuration)),
+            ]
         );
-        return set with { Pages = [.. set.Pages.Select(page => page with { Downloads = Downloads(context, set, page) })] };
+        return set with
+        {
+            Pages = [.. set.Pages.Select(page => page with { Downloads = Downloads(context, set, page) })],
+        };
     }
+
+    private static IEnumerable<Page> Translated(DocumentContext context, EngineeredConfiguration configuration) =>
+        Documents
+            .Where(document => document.IsTranslated)
+            .Select(document => Compose(context, configuration, document));
 
     /// <summary>All tables in one workbook and one JSON file, and those of this page one by one.</summary>
     private static ImmutableArray<Link> Downloads(DocumentContext context, DocumentSet set, Page page)
@@ -31,6 +44,18 @@ internal static class ConfigurationPages
         ];
     }
 
+    private static ImmutableArray<string> Languages(DocumentContext context) => context.Catalogue.Site.Languages;
+
+    private static string PathOf(
+        DocumentContext context,
+        PublishedConfiguration published,
+        ConfigurationDocument document,
+        string language
+    ) =>
+        language == Languages(context)[0]
+            ? PagePaths.Of(published, document.Name)
+            : PagePaths.Of(published, document.Name, language);
+
     private static readonly ImmutableArray<ConfigurationDocument> Documents =
     [
         OverviewDocument.Document,
@@ -44,6 +69,7 @@ internal static class ConfigurationPages
         PowerDocument.Document,
         SafetyDocument.Document,
         TimingDocument.Document,
+        HygieneDocument.Document,
         SanitationDocument.Document,
     ];
 
@@ -54,7 +80,7 @@ internal static class ConfigurationPages
     )
     {
         var published = configuration.Published;
-        var path = PagePaths.Of(published, document.Name);
+        var path = PathOf(context, published, document, context.Language);
         var links = context.On(path);
         var title = document.Title(context.Words);
         return new(
@@ -81,6 +107,20 @@ internal static class ConfigurationPages
             ],
             Control = context.Control(published, document.Suffix),
             Lead = document.Lead(context.Words),
+            Standards = document.Standards(context.Words),
+            Translations = document.IsTranslated && Languages(context).Length > 1
+                ?
+                [
+                    .. Languages(context)
+                        .Select(language => new Translation(
+                            language,
+                            SiteWords.NameOf(language),
+                            language == context.Language
+                                ? null
+                                : PagePaths.Relative(path, PathOf(context, published, document, language))
+                        )),
+                ]
+                : [],
             Sections = [.. document.Sections(new(context, links, configuration))],
         };
     }
@@ -95,7 +135,14 @@ internal sealed record ConfigurationDocument(
     Func<SiteWords, string> Title,
     Func<SiteWords, string> Lead,
     Func<ConfigurationContext, IEnumerable<Section>> Sections
-);
+)
+{
+    /// <summary>Written once in every language of the site, with a switch between them.</summary>
+    public bool IsTranslated { get; init; }
+
+    /// <summary>Governing texts for the foot of the page.</summary>
+    public Func<SiteWords, string> Standards { get; init; } = _ => "";
+}
 
 /// <summary>One configuration, and how things are called on one page of it.</summary>
 internal sealed record ConfigurationContext(DocumentContext Documents, Links Links, EngineeredConfiguration Engineered)

@@ -79,12 +79,12 @@ internal static class OverviewDocument
         var tightest = findings
             .Where(finding => finding.Margin is not null)
             .MinBy(finding => finding.Margin!.Value.Value);
-        var failed = findings.Count(finding => finding.Verdict == Verdict.Fail);
+        var failed = findings.Count(finding => finding.IsObstacle);
         return new(
             [
                 context.Links.To(PagePaths.Finding(findings.Key.Diagnostic.Code), findings.Key.Title),
                 Count(findings, Verdict.Pass),
-                Count(findings, Verdict.Fail),
+                DocumentContext.Print(findings.Count(finding => finding.IsOpen)),
                 Count(findings, Verdict.Accepted),
                 tightest?.Margin?.ToString() ?? "",
                 tightest?.About ?? "",
@@ -108,7 +108,11 @@ internal static class OverviewDocument
                     .Engineered.Report.Findings.OrderBy(finding => finding.Verdict == Verdict.Pass)
                     .ThenBy(finding => finding.Id, StringComparer.Ordinal)
                     .Select(finding => new Row(
-                        [finding.Id, .. FindingCells.Of(context.Documents, finding), finding.Rule.Source],
+                        [
+                            finding.Id,
+                            .. FindingCells.Of(context.Documents, finding),
+                            finding.Source ?? finding.Rule.Source,
+                        ],
                         FindingCells.Status(finding)
                     )),
             ]

@@ -43,6 +43,7 @@ internal static class PartsDocument
                 new(words.LeadTime, IsNumber: true),
                 new(words.UnitPrice, IsNumber: true),
                 new(words.Sum, IsNumber: true),
+                new(words.Id),
             ],
             [.. lines.Select(line => RowOf(context, line))]
         );
@@ -62,7 +63,8 @@ internal static class PartsDocument
             ),
             context.Documents.Print(line.Device.LeadTime),
             context.Documents.Print(line.Device.Price),
-            line.Sum is { } sum ? Money(sum, line.Device.Price!.Unit.Symbol) : ""
+            line.Sum is { } sum ? Money(sum, line.Device.Price!.Unit.Symbol) : "",
+            line.Device.Id.Value.Value
         );
 
     private static string Of(SiteWords words, Lifecycle lifecycle) =>

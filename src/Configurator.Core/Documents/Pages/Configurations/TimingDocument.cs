@@ -20,6 +20,7 @@ internal static class TimingDocument
         yield return new("positions", words.Positions, [new Paragraph(words.PositionsLead), Positions(context)]);
         yield return new("messages", words.Messages, [new Paragraph(words.MessagesLead), MessageTable.Of(context)]);
         yield return new("process-data", words.ProcessImage, [Images(context)]);
+        yield return new("cautions", words.Cautions, [new Caution(words.Cautions, Cautions.Timing(words))]);
     }
 
     private static IEnumerable<Block> Bars(ConfigurationContext context)

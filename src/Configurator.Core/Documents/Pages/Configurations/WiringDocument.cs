@@ -78,7 +78,7 @@ internal static class WiringDocument
                 new(words.Carries),
                 new(words.ToItem),
                 new(words.AtDevice),
-                new(words.LabelText),
+                new(words.Torque),
             ],
             [.. cables.Where(IsByHand).SelectMany(cable => Ends(context, cable))]
         );
@@ -103,7 +103,7 @@ internal static class WiringDocument
                 core.Carries,
                 cable.To.Item,
                 core.To,
-                CableWords.Label(cable)
+                TorqueOf(context)
             )
         );
         return cable.Leads is { IsShielded: true } ? cores.Append(Shield(context, cable)) : cores;
@@ -119,8 +119,14 @@ internal static class WiringDocument
             context.Words.Shield,
             cable.To.Item,
             "",
-            CableWords.Label(cable)
+            ""
         );
+
+    /// <summary>Of the terminals in the box.</summary>
+    private static string TorqueOf(ConfigurationContext context) =>
+        context.Fitted.Machine.Control.Box.TerminalTorque is { } torque
+            ? context.Documents.Print(torque)
+            : context.Words.SpringTerminal;
 
     private static Table Socket(ConfigurationContext context, ImmutableArray<CableEntry> cables)
     {

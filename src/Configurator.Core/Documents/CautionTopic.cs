@@ -1,0 +1,37 @@
+namespace Configurator.Core.Documents;
+
+/// <summary>What a caution is about, in the order in which cautions stand.</summary>
+internal enum CautionTopic
+{
+    Energy,
+    StoredEnergy,
+    Restart,
+    Wiring,
+    Pelv,
+    ExtraSupply,
+    WashDown,
+    Dielectric,
+    Change,
+    Performance,
+    Measurement,
+    HotWater,
+    HotSurface,
+    CrushingHead,
+    StoredAir,
+    Electricity,
+    Chemicals,
+    Caustic,
+    Acid,
+    Chlorine,
+    Peracetic,
+    Peroxide,
+    CleaningCircuit,
+    Nitrogen,
+    Laser,
+    Ultraviolet,
+    BrokenGlass,
+    Blades,
+    SlipperyFloor,
+    Jets,
+    Governs,
+}

@@ -1,0 +1,142 @@
+namespace Configurator.Core.Documents;
+
+/// <summary>The sheet of the cleaning crew: short orders, one thing a sentence.</summary>
+public sealed partial record SiteWords
+{
+    public string AreaMap => Say("Where to wash how", "Dónde lavar y cómo");
+
+    public string EnergiesTitle => Say("Energies while washing", "Energías durante el lavado");
+
+    public string EnergyWord => Say("Energy", "Energía");
+
+    public string WhereAndWhy => Say("Where, why", "Dónde, por qué");
+
+    public string CoverTitle => Say("Cover", "Cubra");
+
+    public string NeverCoverTitle => Say("Do not cover", "No cubra");
+
+    public string RemoveTitle => Say("Take off or open", "Quite o abra");
+
+    public string Nothing => Say("Nothing", "Nada");
+
+    public string AfterTitle => Say("After the wash", "Después del lavado");
+
+    public string InspectTitle => Say("Look at", "Mire");
+
+    public string RestartTitle => Say("Before production", "Antes de producir");
+
+    public string SetByPlant => Say("set by plant", "lo fija la planta");
+
+    public string SwabLimit => Say("Swab limit", "Límite del hisopo");
+
+    public string AllergenLimit => Say("Allergen limit", "Límite de alérgenos");
+
+    public string DryingWait => Say("Drying wait", "Espera de secado");
+
+    public string SwabResult => Say("Swab result", "Resultado del hisopo");
+
+    public string WashSignOff => Say("Signed off", "Firma");
+
+    public string NameField => Say("Name", "Nombre");
+
+    public string TimeField => Say("Date, time", "Fecha, hora");
+
+    public string CrewField => Say("Crew", "Equipo");
+
+    public string CapsAndConnectors(int caps, int connectors) =>
+        Say(
+            $"Check {caps} caps and {connectors} connectors: tight, dry outside",
+            $"Compruebe {caps} tapas y {connectors} conectores: apretados, secos por fuera"
+        );
+
+    public string GuardsBack => Say("All covers and guards back, tools counted", "Tapas y resguardos puestos, herramientas contadas");
+
+    public string UnlockLast => Say("Everybody clear. Unlock. Start empty", "Todos fuera. Desbloquee. Arranque en vacío");
+
+    public string RunOut => Say("Run the product out. Stop the machine.", "Saque el producto. Pare la máquina.");
+
+    public string LockAll =>
+        Say(
+            "Lock each energy as the table says. Own lock, own tag. Try to start: nothing may move.",
+            "Bloquee cada energía según la tabla. Candado y tarjeta propios. Intente arrancar: nada debe moverse."
+        );
+
+    public string DryFirst =>
+        Say(
+            "Take product, film and trash out dry. No compressed air: it spreads allergens.",
+            "Saque en seco producto, película y restos. Sin aire comprimido: esparce alérgenos."
+        );
+
+    public string CoverNow => Say("Cover, take off and open what is listed above.", "Cubra, quite y abra lo de arriba.");
+
+    public string RinseWith(string areas) =>
+        Say(
+            $"{areas}: rinse top to bottom, water 49–60 °C (120–140 °F), about 14 bar (200 psi).",
+            $"{areas}: enjuague de arriba abajo, agua a 49–60 °C (120–140 °F), unos 14 bar (200 psi)."
+        );
+
+    public string RinseLow(string areas) =>
+        Say($"{areas}: low pressure only, from the hose.", $"{areas}: solo baja presión, con manguera.");
+
+    public string KeepDry(string areas) => Say($"{areas}: no water. Wipe.", $"{areas}: sin agua. Limpie con paño.");
+
+    public string HotLance(string areas) =>
+        Say(
+            $"{areas}: hot water to 80 °C (175 °F), lance half a metre away and moving.",
+            $"{areas}: agua caliente hasta 80 °C (175 °F), lanza a medio metro y en movimiento."
+        );
+
+    public string JetsOff =>
+        Say("No jet on connectors, seals, bearings, panels.", "Ningún chorro a conectores, juntas, rodamientos, paneles.");
+
+    public string FoamWith(string areas) =>
+        Say($"{areas}: foam from bottom to top. Use ONE of:", $"{areas}: espuma de abajo arriba. Use UNO de:");
+
+    public string SanitizeWith(string areas) =>
+        Say($"{areas}: spray at low pressure. Use ONE of:", $"{areas}: rocíe a baja presión. Use UNO de:");
+
+    public string UseOne(string areas) => Say($"{areas}: use ONE of:", $"{areas}: use UNO de:");
+
+    public string NeverHere(string agents) => Say($"Never here: {agents}.", $"Aquí nunca: {agents}.");
+
+    public string NoAgentLeft(string areas) =>
+        Say(
+            $"{areas}: no agent suits everything fitted. Ask before you go on.",
+            $"{areas}: ningún producto sirve para todo lo montado. Pregunte antes de seguir."
+        );
+
+    public string ScrubIt => Say("Scrub. Do not let foam dry.", "Cepille. No deje secar la espuma.");
+
+    public string RinseOff =>
+        Say(
+            "Flood-rinse at low pressure, in the order of foaming, until no foam is left.",
+            "Enjuague a baja presión, en el orden de la espuma, hasta que no quede espuma."
+        );
+
+    public string AlkaliOut =>
+        Say(
+            "All alkali out before acid or sanitizer. Never mix chlorine with acid.",
+            "Saque todo el álcali antes del ácido o del desinfectante. Nunca mezcle cloro con ácido."
+        );
+
+    public string LookAndSwab =>
+        Say("Look with a torch. Swab. Not clean: go back to step 3.", "Mire con linterna. Hisopo. Si no está limpio: vuelva al paso 3.");
+
+    public string ContactTime =>
+        Say("Keep the contact time of the label. Leave no standing water.", "Respete el tiempo de la etiqueta. No deje agua estancada.");
+
+    public string DrainAndWipe =>
+        Say("Drain. Wipe or squeegee dry. Covers off.", "Vacíe. Seque con paño o rasqueta. Quite las fundas.");
+
+    public string Refit =>
+        Say("Refit what you took off. Grease of grade H1 only.", "Monte lo que quitó. Solo grasa de grado H1.");
+
+    public string NotTranslated =>
+        Say("Some notes below are not translated yet.", "Algunas notas de abajo aún no están traducidas.");
+
+    public string SanitationStandards =>
+        Say(
+            "Governing texts to look up: EN 1672-2, ISO 14159, 21 CFR 117 (hygiene); 29 CFR 1910.147, ISO 14118 (lockout); IEC 60529, ISO 20653 (ingress); the cleaner's label and safety data sheet; the plant's programme and local codes. Steps: university food-safety text and public sanitation guides.",
+            "Textos que rigen: EN 1672-2, ISO 14159, 21 CFR 117 (higiene); 29 CFR 1910.147, ISO 14118 (bloqueo); IEC 60529, ISO 20653 (protección); la etiqueta y la ficha de seguridad; el programa de la planta y los códigos locales. Pasos: texto universitario y guías públicas de limpieza."
+        );
+}

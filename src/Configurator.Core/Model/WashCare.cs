@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+
+namespace Configurator.Core.Model;
+
+/// <summary>What a crew has to know of a machine, an option or a device before and after a wash.</summary>
+public sealed record WashCare
+{
+    public static WashCare None { get; } = new();
+
+    public ImmutableArray<Hazard> Hazards { get; init; } = [];
+
+    public ImmutableArray<EnergyCare> Energies { get; init; } = [];
+
+    public ImmutableArray<Text> Cover { get; init; } = [];
+
+    public ImmutableArray<Text> NeverCover { get; init; } = [];
+
+    /// <summary>To take off or to open.</summary>
+    public ImmutableArray<Text> Remove { get; init; } = [];
+
+    public ImmutableArray<Text> Inspect { get; init; } = [];
+
+    public ImmutableArray<Text> Restart { get; init; } = [];
+}
