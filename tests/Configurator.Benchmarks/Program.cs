@@ -11,6 +11,7 @@ try
         ["cover", var model] => CoverCommand.Run(model, "", Console.Out),
         ["example", var file] => ExampleCommand.Run(file, Console.Out),
         ["optimum", var file] => OptimumCommand.Run(file, Console.Out),
+        ["picker", var site, var folder] => PickerCommand.Run(site, folder, Console.Out),
         ["propagate", var file] => PropagateCommand.Run(file, Console.Out),
         _ => Usage(),
     };
@@ -31,6 +32,7 @@ static int Usage()
         curve                       compiling and propagating synthetic catalogues of 300 to 3000 options
         example FILE                worked examples: id, pass or fail, and what came out
         optimum FILE|{PropagateCommand.SyntheticWord}      the heaviest solution by a pass over the diagram and by CP-SAT
+        picker SITE FOLDER          a page that times the scripts of the order page, with the machines of a published site
         propagate FILE|{PropagateCommand.SyntheticWord}    one propagation against one reading of the diagram
         """
     );

@@ -64,7 +64,7 @@ internal static class ConfigurationBinder
             };
     }
 
-    private static Release? ReadRelease(Fields f) =>
+    public static Release? ReadRelease(Fields f) =>
         f.Value<Text>("by") is { } by && f.One<DateOnly>("on") is { } on ? new(by, on.Value) : null;
 
     private static RevisionStep? ReadStep(Fields f) =>

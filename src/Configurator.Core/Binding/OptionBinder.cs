@@ -55,6 +55,7 @@ internal static class OptionBinder
                 ],
                 NotWith = [.. option.NotWith.Where(link => !unknown.Contains(link.Other.Value))],
                 ComesWith = [.. option.ComesWith.Where(link => !unknown.Contains(link.Other.Value))],
+                Markets = [.. option.Markets.Where(market => !unknown.Contains(market.Value))],
                 Fits =
                 [
                     .. option.Fits.Where(fit =>
@@ -93,6 +94,11 @@ internal static class OptionBinder
             NotWith = [.. f.Many<OptionLink>("not-with").Select(item => item.Value)],
             ComesWith = [.. f.Many<OptionLink>("comes-with").Select(item => item.Value)],
             Price = f.Value<Quantity>("price"),
+            LeadTime = f.Value<Quantity>("lead-time"),
+            Released = f.Value<Fields>("released") is { } release ? ConfigurationBinder.ReadRelease(release) : null,
+            Markets = [.. f.Many<string>("markets").Select(id => id.Select(text => new OptionId(text)))],
+            RateMax = f.Value<Quantity>("rate-at-most"),
+            RateRaise = f.Value<Quantity>("raises-rate"),
             Fits = fits,
             TouchesBox = f.Many<BoxTouch>("touches-box"),
             Care = CareBinder.Care(f.Value<Fields>("washing")),
@@ -129,5 +135,6 @@ internal static class OptionBinder
             .Requires.SelectMany(item => item.Condition.Mentions())
             .Concat(option.Fits.SelectMany(fit => fit.When?.Mentions() ?? []))
             .Select(mention => new Located<string>(mention.Option.Value, mention.Span))
-            .Concat(option.NotWith.Concat(option.ComesWith).Select(link => link.Other.Select(id => id.Value)));
+            .Concat(option.NotWith.Concat(option.ComesWith).Select(link => link.Other.Select(id => id.Value)))
+            .Concat(option.Markets.Select(market => market.Select(id => id.Value)));
 }

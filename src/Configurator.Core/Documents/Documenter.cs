@@ -12,7 +12,13 @@ public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArra
 {
     /// <summary>The documents of each published configuration.</summary>
     public ImmutableArray<DocumentSet> Sets { get; init; } = [];
+
+    /// <summary>Scripts that pages name, by their path.</summary>
+    public ImmutableArray<TextFile> Scripts { get; init; } = [];
 }
+
+/// <param name="Path">From the site's root.</param>
+public sealed record TextFile(string Path, string Text);
 
 /// <summary>Fifth stage: page records and tables, sorted, linked, formatted.</summary>
 public static class Documenter
@@ -21,6 +27,13 @@ public static class Documenter
     public static Outcome<SiteDocuments> Compose(EngineeredCatalogue engineered, string definitions)
     {
         var context = new DocumentContext(engineered, new(engineered.Catalogue.Site.Languages[0]), definitions);
+        ImmutableArray<PickedMachine> picked =
+        [
+            .. engineered
+                .Proved.Logic.Values.AsParallel()
+                .AsOrdered()
+                .Select(proof => PickerPage.Compose(context, proof.Logic)),
+        ];
         ImmutableArray<DocumentSet> sets =
         [
             .. engineered.Configurations.Select(configuration => ConfigurationPages.Compose(context, configuration)),
@@ -33,6 +46,7 @@ public static class Documenter
             .. engineered.Catalogue.Devices.Values.Select(device => DevicePages.Compose(context, device)),
             .. sets.SelectMany(set => set.Pages),
             .. FindingPages.Compose(context),
+            .. picked.Select(machine => machine.Page),
         ];
         return new(
             new(
@@ -45,6 +59,7 @@ public static class Documenter
             )
             {
                 Sets = sets,
+                Scripts = [.. picked.Select(machine => machine.Script)],
             },
             [.. sets.SelectMany(set => DocumentAudit.Check(context.Designations, set))]
         );

@@ -36,6 +36,11 @@ public sealed record Page(string Path, string Kind, string Title, SiteWords Word
 
     public string SiteTitle { get; init; } = "";
 
+    /// <summary>Style sheets and scripts that this page needs besides those of every page; files of the site.</summary>
+    public ImmutableArray<string> Styles { get; init; } = [];
+
+    public ImmutableArray<string> Scripts { get; init; } = [];
+
     /// <summary>The same page in each language, where there are several; the page itself has no href.</summary>
     public ImmutableArray<Translation> Translations { get; init; } = [];
 

@@ -15,6 +15,10 @@ public static class PagePaths
 
     public static string PortPlan(MachineId machine) => $"machines/{machine}/port-plan.html";
 
+    public static string Picker(MachineId machine) => $"machines/{machine}/order.html";
+
+    public static string PickerScript(MachineId machine) => $"machines/{machine}/order-rules.js";
+
     public static string Of(OptionId option) => $"options/{option}.html";
 
     public static string Of(DeviceId device) => $"devices/{device}.html";

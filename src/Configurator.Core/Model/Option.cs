@@ -25,6 +25,21 @@ public sealed record Option(Located<OptionId> Id, string Family, Text Title)
     /// <summary>List price without its devices.</summary>
     public Quantity? Price { get; init; }
 
+    /// <summary>From order to delivery, where this option is the slowest.</summary>
+    public Quantity? LeadTime { get; init; }
+
+    /// <summary>Null while it is not released for sale.</summary>
+    public Release? Released { get; init; }
+
+    /// <summary>Options that stand for the markets it is released for; empty where it is for all.</summary>
+    public ImmutableArray<Located<OptionId>> Markets { get; init; } = [];
+
+    /// <summary>Cycles that its station can do, at most; null where it slows nothing down.</summary>
+    public Quantity? RateMax { get; init; }
+
+    /// <summary>By how much it raises the rated cycles of the machine.</summary>
+    public Quantity? RateRaise { get; init; }
+
     public ImmutableArray<Fit> Fits { get; init; } = [];
 
     public ImmutableArray<Located<BoxTouch>> TouchesBox { get; init; } = [];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Documents;
 using Configurator.Core.Documents.Blocks;
@@ -20,7 +21,10 @@ public static class Renderer
         var catalogue = documents.Engineered.Catalogue;
         var pages = RendererOf(catalogue, store)
             .RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
-        return new(pages.Value.With(Assets(catalogue.Assets)), [.. CheckProse(catalogue), .. pages.Diagnostics]);
+        return new(
+            pages.Value.With(Assets(catalogue.Assets)).With(Files(documents.Scripts)),
+            [.. CheckProse(catalogue), .. pages.Diagnostics]
+        );
     }
 
     /// <summary>What is wrong with templates and prose, without making pages.</summary>
@@ -51,6 +55,9 @@ public static class Renderer
 
     public static Outcome<SafeHtml> ProseOf(Passage passage) =>
         MarkdownRenderer.Render(passage.Markdown, passage.Span.Path, passage.Span.Line, passage.BelowLevel);
+
+    private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Files(ImmutableArray<TextFile> files) =>
+        files.Select(file => KeyValuePair.Create(file.Path, (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(file.Text)));
 
     private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Assets(ImmutableArray<SourceFile> own) =>
         DefaultTemplates

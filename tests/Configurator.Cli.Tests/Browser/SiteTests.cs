@@ -3,7 +3,8 @@ using Microsoft.Playwright;
 namespace Configurator.Cli.Tests.Browser;
 
 /// <summary>The published demonstration, opened as people open it: from a folder, in a browser.</summary>
-public sealed class SiteTests(Chromium chromium) : IClassFixture<Chromium>
+[Collection(OneBrowser.Name)]
+public sealed class SiteTests(Chromium chromium)
 {
     private string Start => new Uri(Path.Combine(chromium.Site, "index.html")).AbsoluteUri;
 
@@ -16,7 +17,7 @@ public sealed class SiteTests(Chromium chromium) : IClassFixture<Chromium>
         while (open.TryDequeue(out var address))
         {
             await watched.Page.GotoAsync(address);
-            var links = await watched.Page.EvalOnSelectorAllAsync<string[]>("a[href]", "links => links.map(link => link.href.split('#')[0])");
+            var links = await watched.Page.EvalOnSelectorAllAsync<string[]>("a[href]:not([download])", "links => links.map(link => link.href.split('#')[0])");
             foreach (var link in links.Where(link => seen.Add(link)))
             {
                 open.Enqueue(link);

@@ -37,7 +37,7 @@ public class KeyTests
         .Says(
             """
             CFG2004 an option has no key `titel`
-            to fix: use one of `option`, `title`, `summary`, `formerly`, `offered-on`, `quantity`, `requires`, `not-with`, `comes-with`, `price`, `fits`, `washing`, `touches-box`
+            to fix: use one of `option`, `title`, `summary`, `formerly`, `offered-on`, `quantity`, `requires`, `not-with`, `comes-with`, `price`, `lead-time`, `released`, `markets`, `rate-at-most`, `raises-rate`, `fits`, `washing`, `touches-box`
             """);
 
     [Fact]

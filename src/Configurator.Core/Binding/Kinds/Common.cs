@@ -49,6 +49,11 @@ internal static class Common
         ]
     );
 
+    public static readonly RecordShape ARelease = new(
+        "release",
+        [Required("by", AText, "The role that approved it."), Required("on", Date, "The day.")]
+    );
+
     public static Field Required(string key, Shape shape, string doc) => new(key, shape, doc) { IsRequired = true };
 
     public static Field Optional(string key, Shape shape, string doc) => new(key, shape, doc);

@@ -70,6 +70,15 @@ internal static class OptionShape
             Optional("not-with", new ListShape(new LinkShape()), "Options that cannot be ordered together with it."),
             Optional("comes-with", new ListShape(new LinkShape()), "Options that are added without asking."),
             Optional("price", Of(Dimension.Money), "List price without its devices."),
+            Optional("lead-time", Of(Dimension.Time), "From order to delivery, where this option is the slowest."),
+            Optional("released", ARelease, "Who released it for sale; not released if left out."),
+            Optional(
+                "markets",
+                new ListShape(AnOption),
+                "Options that stand for the markets it is released for; all markets if left out."
+            ),
+            Optional("rate-at-most", Of(Dimension.Rate), "Cycles that its station can do, at most."),
+            Optional("raises-rate", Of(Dimension.Share), "By how much it raises the rated cycles of the machine."),
             Optional("fits", new ListShape(Fit), "What it mounts."),
             Optional("washing", SanitationShape.Care, "What a cleaning crew has to know of it."),
             Optional(

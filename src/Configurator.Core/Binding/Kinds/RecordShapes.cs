@@ -12,11 +12,6 @@ internal static class RecordShapes
     private static readonly TableShape Homes = new(AnInstanceKey, AHome);
     private static readonly TableShape Quantities = new(AnOption, new CountShape(1, 60));
 
-    private static readonly RecordShape Release = new(
-        "release",
-        [Required("by", AText, "The role that approved it."), Required("on", Date, "The day.")]
-    );
-
     private static readonly RecordShape Step = new(
         "revision step",
         [
@@ -50,7 +45,7 @@ internal static class RecordShapes
             Optional("quantities", Quantities, "How many, where more than one."),
             Optional("recipes", new ListShape(Id), "Recipes it must run."),
             Required("revision", Revision, "Its revision."),
-            Optional("released", Release, "Who approved this revision; a draft if left out."),
+            Optional("released", ARelease, "Who approved this revision; a draft if left out."),
             Optional("history", new ListShape(Step), "Earlier revisions, oldest first."),
             Optional("accepted", new ListShape(Accepted), "Deviations accepted here."),
         ]

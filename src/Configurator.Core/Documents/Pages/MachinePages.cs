@@ -30,7 +30,17 @@ internal static class MachinePages
             Lead = context.In(machine.Summary),
             Sections =
             [
-                new("facts", words.Machine, [Facts(context, machine), .. About(machine)]),
+                new(
+                    "facts",
+                    words.Machine,
+                    [
+                        Facts(context, machine),
+                        new LinkList([
+                            new(links.To(PagePaths.Picker(machine.Id.Value), words.PickAnOrder), words.PickAnOrderText),
+                        ]),
+                        .. About(machine),
+                    ]
+                ),
                 new(
                     "configurations",
                     words.Configurations,
