@@ -116,6 +116,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             return null;
         }
 
+        TagChecks.OfMaster(name, report);
         return new(name.Select(text => new MasterName(text)), device, station, f.Value("extension", otherwise: false));
     }
 

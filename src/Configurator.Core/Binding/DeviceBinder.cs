@@ -4,6 +4,7 @@ using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
 
 namespace Configurator.Core.Binding;
 
@@ -24,6 +25,15 @@ internal static class DeviceBinder
             read.Select(entry => entry.Device).OfType<Device>(),
             device => device.Id.Value.Value,
             faulty.Of("device").Concat(read.Where(entry => entry.Device is null).Select(entry => entry.Id.Value))
+        );
+        Unique.By(
+            "identity",
+            devices.Known.Values.Select(device => device.IoLink?.Identity).OfType<Located<DeviceIdentity>>(),
+            identity =>
+                identity.Select(number =>
+                    FormattableString.Invariant($"vendor {number.Vendor}, device {number.Device}")
+                ),
+            report
         );
         foreach (var alternate in given.SelectMany(file => file.Fields.Many<string>("alternates")))
         {
@@ -48,11 +58,13 @@ internal static class DeviceBinder
         }
 
         CheckDemands(f, kind.Value, connection.Value, file, report);
+        var pinTwo = f.Value("pin-2", PinTwoUse.Unused);
+        var ports = f.Value<Fields>("ports") is { } offered ? ReadPorts(offered, report) : null;
         return new(file.Id.Select(id => new DeviceId(id)), title, kind.Value, letters)
         {
             Connection = connection.Value,
             PortClass = f.Value("port-class", PortClass.A),
-            PinTwo = f.Value("pin-2", PinTwoUse.Unused),
+            PinTwo = pinTwo,
             Plug = f.Value<string>("plug") ?? "none",
             FarPlug = f.Value<string>("far-plug"),
             Current = f.Value<Quantity>("current"),
@@ -70,9 +82,9 @@ internal static class DeviceBinder
             BoostCurrent = f.Value<Quantity>("boost-current"),
             Response = f.Value<Quantity>("response"),
             ResponseJitter = f.Value<Quantity>("response-jitter"),
-            IoLink = f.Value<Fields>("io-link") is { } ioLink ? ReadIoLink(ioLink) : null,
+            IoLink = f.Value<Fields>("io-link") is { } ioLink ? IoLinkBinder.Bind(ioLink, ports, pinTwo, report) : null,
             Parameters = ParameterBinder.Bind(f.Records("parameters"), report),
-            Ports = f.Value<Fields>("ports") is { } ports ? ReadPorts(ports, report) : null,
+            Ports = ports,
             Cordset = f.Value<Fields>("cordset") is { } cordset ? ReadCordset(cordset) : null,
             Leads = f.Value<Fields>("leads") is { } leads ? ReadLeads(leads) : null,
             Heat = f.Value<Quantity>("heat"),
@@ -143,14 +155,6 @@ internal static class DeviceBinder
             }
         }
     }
-
-    private static IoLinkData? ReadIoLink(Fields f) =>
-        f.One<BitRate>("rate") is { } rate
-        && f.One<int>("input-octets") is { } input
-        && f.One<int>("output-octets") is { } output
-        && f.Value<Quantity>("cycle") is { } cycle
-            ? new(rate.Value, input.Value, output.Value, cycle) { OnRequestOctets = f.Value("on-request-octets", 1) }
-            : null;
 
     private static readonly ImmutableArray<string> PortKeys = ["class-a", "class-b", "switching"];
 

@@ -19,6 +19,21 @@ internal static class FitBinder
 
     private static Fit? Read(Fields f, Names<Device> devices, ICollection<Diagnostic> report)
     {
+        if (ReadForm(f, devices, report) is not { } fit)
+        {
+            return null;
+        }
+
+        TagChecks.OfFit(
+            fit,
+            Devices(f, fit.Device.Select(id => id.Value)).Select(named => devices.Known[named.Value]),
+            report
+        );
+        return fit;
+    }
+
+    private static Fit? ReadForm(Fields f, Names<Device> devices, ICollection<Diagnostic> report)
+    {
         if (
             f.One<string>("fit") is not { } name
             || f.One<string>("device") is not { } device

@@ -77,6 +77,7 @@ internal static class OptionBinder
         var before = report.Count;
         var quantity = f.Value<Fields>("quantity") is { } range ? ReadQuantity(range, file.Id, report) : null;
         var fits = FitBinder.Bind(f.Records("fits"), devices, report);
+        TagChecks.OfOption(file.Id, report);
         if (!f.Has("offered-on") || quantity is null == f.Has("quantity"))
         {
             return null;

@@ -44,7 +44,7 @@ internal static class ParameterBinder
         var to = Bound(parameter, f, "to", report);
         var step = Bound(parameter, f, "step", report);
         var units = new[] { from, to, step }
-            .OfType<Number>()
+            .OfType<WrittenNumber>()
             .Select(number => number.Unit?.Symbol)
             .Distinct(StringComparer.Ordinal)
             .ToList();
@@ -79,16 +79,16 @@ internal static class ParameterBinder
         };
     }
 
-    private static Number? Bound(Parameter parameter, Fields f, string key, ICollection<Diagnostic> report)
+    private static WrittenNumber? Bound(Parameter parameter, Fields f, string key, ICollection<Diagnostic> report)
     {
         if (f.One<string>(key) is not { } written)
         {
             return null;
         }
 
-        if (Number.Read(written.Value) is not { } number)
+        if (WrittenNumber.Read(written.Value) is not { } number)
         {
-            Wrong(parameter, written, "a bare number or a quantity such as `40 percent`", report);
+            Wrong(parameter, written, WrittenNumber.Wanted, report);
             return null;
         }
 
@@ -111,7 +111,7 @@ internal static class ParameterBinder
                 );
         }
 
-        return Number.Read(written.Value) is { } number && IsIn(parameter.Unit, number)
+        return WrittenNumber.Read(written.Value) is { } number && IsIn(parameter.Unit, number)
             ? new(
                 written,
                 parameter.Unit is { } unit && number.Quantity is { } quantity ? quantity.In(unit) : number.Value,
@@ -125,7 +125,7 @@ internal static class ParameterBinder
             );
     }
 
-    private static bool IsIn(Unit? unit, Number number) =>
+    private static bool IsIn(Unit? unit, WrittenNumber number) =>
         unit is null ? number.Unit is null : number.Unit?.IsComparableWith(unit) == true;
 
     private static SettingValue? Wrong(
@@ -137,15 +137,5 @@ internal static class ParameterBinder
     {
         report.Add(BindingDiagnostics.SettingWrong(written, parameter.Name.Value, wanted));
         return null;
-    }
-
-    /// <summary>A bare number, or a quantity; AWG numbers are names of sizes and no values between limits.</summary>
-    private sealed record Number(Rational Value, Unit? Unit, Quantity? Quantity)
-    {
-        public static Number? Read(string text) =>
-            QuantityReader.Number(text) is { } bare ? new(bare, null, null)
-            : QuantityReader.Read(text).Quantity is { Unit.Symbol: not "AWG" } quantity
-                ? new(quantity.Value, quantity.Unit, quantity)
-            : null;
     }
 }

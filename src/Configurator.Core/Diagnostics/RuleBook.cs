@@ -15,6 +15,7 @@ public static class RuleBook
     [
         .. LoadingDiagnostics
             .All.Concat(BindingDiagnostics.All)
+            .Concat(ProcessDataDiagnostics.All)
             .Concat(LogicDiagnostics.All)
             .Concat(FindingDiagnostics.All)
             .OrderBy(rule => rule.Code, StringComparer.Ordinal),

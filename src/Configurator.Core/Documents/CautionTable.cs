@@ -7,7 +7,7 @@ namespace Configurator.Core.Documents;
 /// <summary>All cautions, in neutral words. They point to what governs and defer to competent persons.</summary>
 /// <remarks>Source: own wording, topics from the standards of the trade (common practice, no source for the words);
 /// standards by title, from memory but for 29 CFR 1910.147 (corroborated).</remarks>
-internal static class CautionTable
+internal static partial class CautionTable
 {
     public static ImmutableArray<CautionLine> Lines { get; } =
     [
@@ -70,6 +70,7 @@ internal static class CautionTable
             "Values are planning figures; verify them by measurement at start-up.",
             "Los valores son de planificación; verifíquelos midiendo en la puesta en marcha."
         ),
+        .. Program,
         .. Washing,
     ];
 

@@ -20,6 +20,11 @@ internal static class Cautions
 
     public static ImmutableArray<string> Hygiene(SiteWords words) => Of(words, Chemicals, WashDown, Governs);
 
+    public static ImmutableArray<string> Program(SiteWords words) =>
+        Of(words, Forcing, Unattended, SafetyCopies, Substitutes, Change);
+
+    public static ImmutableArray<string> Watching(SiteWords words) => Of(words, ReadsOnly, FromAfar, NetworkAccess);
+
     /// <summary>Those of washing, and those that something fitted or used calls for.</summary>
     public static ImmutableArray<string> Sanitation(SiteWords words, FittedMachine fitted) =>
         Of(

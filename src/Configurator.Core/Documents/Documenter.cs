@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Documents.Audits;
+using Configurator.Core.Documents.Monitoring;
 using Configurator.Core.Documents.Pages;
 using Configurator.Core.Documents.Pages.Configurations;
+using Configurator.Core.Documents.StructuredText;
 using Configurator.Core.Engineering;
 
 namespace Configurator.Core.Documents;
@@ -13,12 +15,9 @@ public sealed record SiteDocuments(EngineeredCatalogue Engineered, ImmutableArra
     /// <summary>The documents of each published configuration.</summary>
     public ImmutableArray<DocumentSet> Sets { get; init; } = [];
 
-    /// <summary>Scripts that pages name, by their path.</summary>
-    public ImmutableArray<TextFile> Scripts { get; init; } = [];
+    /// <summary>Files beside the pages that are handed on as they are.</summary>
+    public ImmutableArray<TextFile> TextFiles { get; init; } = [];
 }
-
-/// <param name="Path">From the site's root.</param>
-public sealed record TextFile(string Path, string Text);
 
 /// <summary>Fifth stage: page records and tables, sorted, linked, formatted.</summary>
 public static class Documenter
@@ -59,9 +58,19 @@ public static class Documenter
             )
             {
                 Sets = sets,
-                Scripts = [.. picked.Select(machine => machine.Script)],
+                TextFiles = [.. TextFiles(context), .. picked.Select(machine => machine.Script)],
             },
             [.. sets.SelectMany(set => DocumentAudit.Check(context.Designations, set))]
         );
     }
+
+    private static IEnumerable<TextFile> TextFiles(DocumentContext context) =>
+        [
+            .. context
+                .Catalogue.Machines.Values.Where(machine => machine.IsWhole)
+                .Select(machine => MachineTypes.File(context, machine)),
+            .. context.Engineered.Configurations.Select(configuration => EnableConstants.File(context, configuration)),
+            .. context.Engineered.Configurations.Select(configuration => MonitoringFile.Of(context, configuration)),
+            .. context.Engineered.Configurations.IsEmpty ? ImmutableArray<TextFile>.Empty : [MonitoringSchema.File],
+        ];
 }

@@ -15,6 +15,17 @@ public static class PagePaths
 
     public static string PortPlan(MachineId machine) => $"machines/{machine}/port-plan.html";
 
+    /// <summary>Declarations for the controller program, the same for every order.</summary>
+    public static string ControllerTypes(MachineId machine) => $"machines/{machine}/controller.st";
+
+    public static string EnableConstants(PublishedConfiguration configuration) => InFolder(configuration, "enable.st");
+
+    public static string MonitoringData(PublishedConfiguration configuration) =>
+        InFolder(configuration, "monitoring.json");
+
+    /// <summary>The schema of a file that the site offers.</summary>
+    public static string Schema(string name) => $"schemas/{name}";
+
     public static string Picker(MachineId machine) => $"machines/{machine}/order.html";
 
     public static string PickerScript(MachineId machine) => $"machines/{machine}/order-rules.js";
@@ -27,7 +38,10 @@ public static class PagePaths
 
     /// <param name="document">The file's name without its ending.</param>
     public static string Of(PublishedConfiguration configuration, string document = "index") =>
-        $"machines/{configuration.Machine}/configurations/{configuration.Id.Value}/{document}.html";
+        InFolder(configuration, $"{document}.html");
+
+    private static string InFolder(PublishedConfiguration configuration, string file) =>
+        $"machines/{configuration.Machine}/configurations/{configuration.Id.Value}/{file}";
 
     /// <summary>A document of a configuration in another language than the site's first.</summary>
     public static string Of(PublishedConfiguration configuration, string document, string language) =>

@@ -97,6 +97,12 @@ public sealed record IoLinkData(BitRate Rate, int InputOctets, int OutputOctets,
 {
     /// <summary>Room for parameters in each message.</summary>
     public int OnRequestOctets { get; init; } = 1;
+
+    /// <summary>Null where nobody describes it.</summary>
+    public ProcessData? ProcessData { get; init; }
+
+    /// <summary>Null where nobody says.</summary>
+    public Located<DeviceIdentity>? Identity { get; init; }
 }
 
 /// <summary>The ports of a master or hub, by number, and what each and all of them may draw.</summary>

@@ -16,6 +16,7 @@ internal static partial class SitePath
         "json",
         "csv",
         "xlsx",
+        "st",
         "svg",
         "png",
         "txt",

@@ -22,10 +22,13 @@ public static class Renderer
         var pages = RendererOf(catalogue, store)
             .RenderAll([.. documents.Pages.Select(page => new PageJob(page.Path, page.Template, page))]);
         return new(
-            pages.Value.With(Assets(catalogue.Assets)).With(Files(documents.Scripts)),
+            pages.Value.With(Assets(catalogue.Assets)).With(documents.TextFiles.Select(Bytes)),
             [.. CheckProse(catalogue), .. pages.Diagnostics]
         );
     }
+
+    private static KeyValuePair<string, ReadOnlyMemory<byte>> Bytes(TextFile file) =>
+        new(file.Path, Encoding.UTF8.GetBytes(file.Text));
 
     /// <summary>What is wrong with templates and prose, without making pages.</summary>
     public static Outcome<SiteFiles> Check(Catalogue catalogue, ITemplateStore? store = null) =>
@@ -55,9 +58,6 @@ public static class Renderer
 
     public static Outcome<SafeHtml> ProseOf(Passage passage) =>
         MarkdownRenderer.Render(passage.Markdown, passage.Span.Path, passage.Span.Line, passage.BelowLevel);
-
-    private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Files(ImmutableArray<TextFile> files) =>
-        files.Select(file => KeyValuePair.Create(file.Path, (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(file.Text)));
 
     private static IEnumerable<KeyValuePair<string, ReadOnlyMemory<byte>>> Assets(ImmutableArray<SourceFile> own) =>
         DefaultTemplates

@@ -7,7 +7,7 @@ public sealed class SchemaTests
 {
     private static readonly string[] Names =
     [
-        .. new[] { "as-built", "configuration", "device", "machine", "option", "port-plan", "recipe", "review", "site" }
+        .. new[] { "as-built", "configuration", "device", "machine", "monitoring", "option", "port-plan", "recipe", "review", "site" }
             .Select(kind => $"{kind}.v1.schema.json"),
     ];
 
@@ -30,7 +30,7 @@ public sealed class SchemaTests
         var ran = Tool.Run("schema", "--check");
 
         Assert.Equal(ExitCodes.Fine, ran.ExitCode);
-        Assert.Equal("9 schemas in site-templates/schemas are what this version writes\n", ran.Output);
+        Assert.Equal("10 schemas in site-templates/schemas are what this version writes\n", ran.Output);
         Assert.Empty(ran.Errors);
     }
 
@@ -69,7 +69,7 @@ public sealed class SchemaTests
         Assert.Equal(
             $"""
             wrote {folder["schemas/option.v1.schema.json"]}
-            9 schemas in {folder["schemas"]} are what this version writes
+            10 schemas in {folder["schemas"]} are what this version writes
 
             """, ran.Output);
         Assert.Equal(right, File.ReadAllText(folder["schemas/option.v1.schema.json"]));

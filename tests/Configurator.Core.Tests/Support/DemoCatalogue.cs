@@ -23,6 +23,8 @@ internal static class DemoCatalogue
     /// <summary>Every document of its site.</summary>
     public static SiteDocuments Documents => Composed.Value;
 
+    public static EngineeredCatalogue Engineered => Documents.Engineered;
+
     public static Catalogue Whole => Bound.Value;
 
     private static Catalogue Read()

@@ -11,6 +11,7 @@ public class PathTests
     [InlineData("machines/pantry-four/port-map.csv")]
     [InlineData("assets/site.3f2a9c.css")]
     [InlineData("a.webmanifest")]
+    [InlineData("a.st")]
     public void Plain_paths_are_fine(string path) => Assert.Empty(Inspect((path, "")));
 
     // Hosts differ in case, encoding and hidden files; ids are lower-case words, so paths can be too.

@@ -27,6 +27,8 @@ internal static class DeviceShape
                 new CountShape(1, 32),
                 "Room for parameters in each message, in octets: 1, 2, 8 or 32; 1 if left out."
             ),
+            Optional("process-data", ProcessDataShape.Sides, "What travels in every cycle, item by item."),
+            Optional("identity", ProcessDataShape.Identity, "How it names itself, for the master to hold against."),
         ]
     );
 

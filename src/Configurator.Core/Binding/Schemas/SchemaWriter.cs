@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Configurator.Core.Binding.Kinds;
+using Configurator.Core.Documents.Monitoring;
 using Configurator.Core.Review.Printing;
 
 namespace Configurator.Core.Binding.Schemas;
@@ -27,11 +28,13 @@ public static class SchemaWriter
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>Those of definitions, and that of reviews as JSON, in ordinal order of their names.</summary>
+    /// <summary>Those of definitions, and those of reviews and monitoring lists as JSON, in ordinal order of their
+    /// names.</summary>
     public static ImmutableArray<SchemaFile> All() =>
         [
             .. Files()
                 .Append(new(ReviewSchema.Name, ReviewSchema.Make().ToJsonString(Style) + "\n"))
+                .Append(new(MonitoringSchema.Name, MonitoringSchema.Text))
                 .OrderBy(file => file.Name, StringComparer.Ordinal),
         ];
 

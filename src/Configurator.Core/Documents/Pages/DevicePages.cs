@@ -22,6 +22,7 @@ internal static class DevicePages
                 .. device.Parameters.IsEmpty
                     ? ImmutableArray<Section>.Empty
                     : [new Section("parameters", words.Parameters, [Parameters(context, device)])],
+                .. ProcessDataTable.Sections(context, device),
                 new("used", words.WhereUsed, [Uses(context, links, device)]),
             ],
         };
@@ -59,6 +60,12 @@ internal static class DevicePages
                 words.Cycle,
                 device.IoLink is { } cycle
                     ? $"{context.Print(cycle.Cycle)}, {cycle.Rate.ToString().ToUpperInvariant()}"
+                    : ""
+            ),
+            Fact.Of(
+                words.Identity,
+                device.IoLink?.Identity is { Value: var identity }
+                    ? FormattableString.Invariant($"VendorID {identity.Vendor}, DeviceID {identity.Device}")
                     : ""
             ),
             Fact.Of("IP", string.Join(", ", device.Ingress)),

@@ -82,7 +82,13 @@ internal static class MachinePages
                     [
                         new Paragraph(words.PortPlanLead),
                         .. AllOrdersSection.Sentence(context, machine),
-                        new LinkList([new(links.To(PagePaths.PortPlan(machine.Id.Value), words.PortPlan), "")]),
+                        new LinkList([
+                            new(links.To(PagePaths.PortPlan(machine.Id.Value), words.PortPlan), ""),
+                            new(
+                                links.To(PagePaths.ControllerTypes(machine.Id.Value), "controller.st"),
+                                words.TypesFile
+                            ),
+                        ]),
                     ]
                 ),
             ],

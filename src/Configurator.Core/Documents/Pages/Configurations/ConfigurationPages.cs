@@ -70,6 +70,8 @@ internal static class ConfigurationPages
         PowerDocument.Document,
         SafetyDocument.Document,
         TimingDocument.Document,
+        ControllerDocument.Document,
+        MonitoringDocument.Document,
         HygieneDocument.Document,
         SanitationDocument.Document,
     ];
