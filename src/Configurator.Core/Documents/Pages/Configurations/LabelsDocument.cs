@@ -31,7 +31,7 @@ internal static class LabelsDocument
         var published = context.Engineered.Published;
         var code = address is null
             ? null
-            : QrCode.Of($"{address}{PagePaths.Of(published, CablesDocument.Name)}#{cable.Anchor}");
+            : new QrCode($"{address}{PagePaths.Of(published, CablesDocument.Name)}#{cable.Anchor}");
         var label = new CableLabel(
             cable.Name,
             [
