@@ -18,7 +18,7 @@ public sealed class SiteTests(Chromium chromium)
         {
             await watched.Page.GotoAsync(address);
             var links = await watched.Page.EvalOnSelectorAllAsync<string[]>("a[href]:not([download])", "links => links.map(link => link.href.split('#')[0])");
-            foreach (var link in links.Where(link => seen.Add(link)))
+            foreach (var link in links.Where(link => link.EndsWith(".html", StringComparison.Ordinal) && seen.Add(link)))
             {
                 open.Enqueue(link);
             }

@@ -22,9 +22,9 @@ public sealed class PublishFaultTests : IDisposable
     /// <summary>What is done to the folder <c>out</c> once a site lies in it, and what the program then says.</summary>
     public static TheoryData<string, string, string> Faults => new()
     {
-        { "a disk too small for a second site", "mount -t tmpfs -o size=900k,mode=755 none disk && cp -r out/site disk/site", "free some space" },
+        { "a disk too small for a second site", "mount -t tmpfs -o size=2600k,mode=755 none disk && cp -r out/site disk/site", "free some space" },
         { "a disk that may only be read", "mount --bind out disk && mount -o remount,bind,ro disk", "make that disk writable" },
-        { "a disk without a free name", "mount -t tmpfs -o nr_inodes=200,mode=755 none disk && cp -r out/site disk/site", "free some space" },
+        { "a disk without a free name", "mount -t tmpfs -o nr_inodes=350,mode=755 none disk && cp -r out/site disk/site", "free some space" },
     };
 
     [Theory]

@@ -155,11 +155,17 @@ public static class DocumentAudit
             yield return fault;
         }
 
+        foreach (var both in Listed("parts-list").Intersect(Listed("stock-cables"), StringComparer.Ordinal))
+        {
+            yield return $"a part and a cable are both called `{both}`";
+        }
+
+        IEnumerable<string> Listed(string list) =>
+            Rows(set, list).SelectMany(row => row.Cells[4].Text.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
         IEnumerable<string> Of(string list, IReadOnlyCollection<string> expected)
         {
-            var listed = Rows(set, list)
-                .SelectMany(row => row.Cells[4].Text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
-                .ToList();
+            var listed = Listed(list).ToList();
             foreach (var missing in expected.Except(listed, StringComparer.Ordinal))
             {
                 yield return $"`{missing}` is not in the list `{list}`";
