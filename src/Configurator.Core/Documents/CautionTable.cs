@@ -36,8 +36,8 @@ internal static partial class CautionTable
         ),
         Of(
             Pelv,
-            "24 V circuits here are PELV; do not mix them with other voltages in one cable or connector.",
-            "Los circuitos de 24 V son PELV; no los mezcle con otras tensiones en un cable o conector."
+            "24 V circuits here are PELV; keep them apart from other voltages. Where one cable carries both, such as that of a motor with brake and encoder, every core has to be insulated for the highest voltage in it (IEC 60204-1, 13.1.3).",
+            "Los circuitos de 24 V son PELV; sepárelos de otras tensiones. Donde un cable lleve ambas, como el de un motor con freno y encóder, cada hilo debe estar aislado para la tensión más alta del cable (IEC 60204-1, 13.1.3)."
         ),
         Of(
             ExtraSupply,

@@ -40,6 +40,11 @@ public sealed record Designations(DesignationStyle Style)
     public string TrunkCableOf(Master master, bool isPower) =>
         Product(master.Name.Value.Value, isPower ? PowerCable : NetworkCable, 1);
 
+    /// <summary>Where the trunk enters a master, or leaves it for the next one: <c>=FRONT-KF1:XD1</c> and
+    /// <c>:XD2</c>, on the network <c>:XF1</c> and <c>:XF2</c>.</summary>
+    public string TrunkPort(Master master, bool isPower, bool isInlet) =>
+        $"{Of(master)}:{(isPower ? PowerSocket : NetworkSocket)}{(isInlet ? "1" : "2")}";
+
     /// <summary>The splitter that brings a second signal to a port.</summary>
     public string SplitterOf(FitInstance second) => Product(second.Key.Fit.Value, SplitterLetters, second.Key.Ordinal);
 

@@ -53,15 +53,13 @@ public sealed partial record SiteWords
 
     public string AlwaysLive => Say("always", "siempre");
 
-    public string RawSignal =>
-        Say("octets that no definition describes", "octetos que ninguna definición describe");
+    public string RawSignal => Say("octets that no definition describes", "octetos que ninguna definición describe");
 
     public string PlainSignal => Say("switching signal", "señal de conmutación");
 
     public string SecondSignal => Say("second switching signal", "segunda señal de conmutación");
 
-    public string SafetySignal =>
-        Say("safety channel, for display alone", "canal de seguridad, solo para mostrar");
+    public string SafetySignal => Say("safety channel, for display alone", "canal de seguridad, solo para mostrar");
 
     public string Of(SignalKind kind) =>
         kind switch

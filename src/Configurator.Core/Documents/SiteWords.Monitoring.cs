@@ -52,8 +52,7 @@ public sealed partial record SiteWords
 
     public string Reason => Say("Reason", "Motivo");
 
-    public string DeviceData =>
-        Say("Status, counters, identity, settings", "Estado, contadores, identidad, ajustes");
+    public string DeviceData => Say("Status, counters, identity, settings", "Estado, contadores, identidad, ajustes");
 
     public string DeviceDataLead =>
         Say(
@@ -162,7 +161,10 @@ public sealed partial record SiteWords
         {
             0 => Say("nothing", "nada"),
             1 => Say("plan cleaning, refill or replacement", "planificar limpieza, relleno o sustitución"),
-            2 => Say("doubt its values; look at process and surroundings", "dudar de sus valores; mirar proceso y entorno"),
+            2 => Say(
+                "doubt its values; look at process and surroundings",
+                "dudar de sus valores; mirar proceso y entorno"
+            ),
             3 => Say("its values are simulated or held; wait", "sus valores están simulados o retenidos; esperar"),
             _ => Say("do not use its values; send a technician", "no usar sus valores; enviar a un técnico"),
         };

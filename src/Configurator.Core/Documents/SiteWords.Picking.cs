@@ -21,10 +21,7 @@ public sealed partial record SiteWords
             ),
             (
                 "explain_open",
-                Say(
-                    "The rules ask for more than was chosen so far.",
-                    "Las reglas piden más de lo elegido hasta ahora."
-                )
+                Say("The rules ask for more than was chosen so far.", "Las reglas piden más de lo elegido hasta ahora.")
             ),
             (
                 "explain_allowed",
@@ -102,21 +99,30 @@ public sealed partial record SiteWords
             ("included", Say("included", "incluida")),
             (
                 "nothingYet",
-                Say(
-                    "Nothing yet: start with what has to be chosen.",
-                    "Nada aún: empiece por lo que hay que elegir."
-                )
+                Say("Nothing yet: start with what has to be chosen.", "Nada aún: empiece por lo que hay que elegir.")
             ),
             ("notReleased", Say("not released", "no liberada")),
             ("notReleasedHere", Say("released for {0} only", "liberada solo para {0}")),
             ("left", Say("{0} configurations left", "quedan {0} configuraciones")),
             ("notCounted", Say("number of configurations not computed", "número de configuraciones sin calcular")),
-            ("loadsOfOrder", Say("Sums of what is taken so far, and what no order exceeds (proved)", "Sumas de lo incluido hasta ahora, y lo que ningún pedido supera (demostrado)")),
+            (
+                "loadsOfOrder",
+                Say(
+                    "Sums of what is taken so far, and what no order exceeds (proved)",
+                    "Sumas de lo incluido hasta ahora, y lo que ningún pedido supera (demostrado)"
+                )
+            ),
             ("load", Say("Load", "Carga")),
             ("now", Say("This order", "Este pedido")),
             ("mostOfAll", Say("Any order, at most", "Cualquier pedido, máximo")),
             ("machineHas", Say("Machine has", "La máquina tiene")),
-            ("trunk", Say("Trunk, {0}: volts at the last master, with every extension", "Troncal, {0}: tensión en el último maestro, con todas las ampliaciones")),
+            (
+                "trunk",
+                Say(
+                    "Trunk, {0}: volts at the last master, with every extension",
+                    "Troncal, {0}: tensión en el último maestro, con todas las ampliaciones"
+                )
+            ),
             ("atLeast", Say("never below {0}", "nunca menos de {0}")),
             ("leadTime", Say("Longest lead time", "Plazo de entrega más largo")),
             ("days", Say("{0} days", "{0} días")),
@@ -199,10 +205,7 @@ public sealed partial record SiteWords
             ),
             (
                 "noticeUnknown",
-                Say(
-                    "“{0}” is not offered here and was left out.",
-                    "“{0}” no se ofrece aquí y se ha quitado."
-                )
+                Say("“{0}” is not offered here and was left out.", "“{0}” no se ofrece aquí y se ha quitado.")
             ),
             ("noticeFormer", Say("“{0}” is now called {1}.", "“{0}” se llama ahora {1}.")),
             (

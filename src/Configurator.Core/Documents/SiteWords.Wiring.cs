@@ -5,8 +5,8 @@ public sealed partial record SiteWords
 {
     public string WiringLead =>
         Say(
-            "What is plugged and what is wired by hand. Build from top to bottom; tick each line off.",
-            "Lo que se enchufa y lo que se cablea a mano. Monte de arriba abajo; marque cada línea."
+            "What is plugged and what is wired by hand, in the order in which to build.",
+            "Lo que se enchufa y lo que se cablea a mano, en el orden de montaje."
         );
 
     public string TerminationList => Say("Termination list", "Lista de conexionado");
@@ -36,6 +36,12 @@ public sealed partial record SiteWords
     public string Ferrule => Say("Ferrule", "Puntera");
 
     public string Carries => Say("Carries", "Lleva");
+
+    public string BoxTerminal => Say("Terminal in the box", "Borne del armario");
+
+    public string MouldedPin => Say("moulded plug, pin", "conector moldeado, pin");
+
+    public string FoldBack => Say("insulate and fold back", "aislar y plegar");
 
     public string SpringTerminal => Say("spring terminal", "borne de resorte");
 

@@ -9,7 +9,7 @@ public class WiringTests
     // Source: IEC 60947-5-2 colours and pins; a ferrule for 0.34 mm2 after DIN 46228-4 (from memory).
     [Fact]
     public void A_sensor_wired_directly_has_its_pins_named() => Assert.Contains(
-        ":4 | BK | 0.34 mm² | 0.34 × 6 mm | signal, C/Q | =CUPEYE-BX1 | 4 | ",
+        ":4 | BK | 0.34 mm² | 0.34 × 6 mm | signal, C/Q | =CUPEYE-BX1 | moulded plug, pin 4 | ",
         Check.Small
             .Changing(
                 SmallCatalogue.Option("cup-check"), "device: eye", "device: eye\n    wiring: direct")

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Configurator.Core.Documents.Pages.Configurations;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
@@ -63,6 +64,8 @@ internal sealed record CablePlug(string Kind, bool IsSocket, PlugForm Form, Quan
 /// <param name="To">Pin or terminal at the device.</param>
 internal sealed record CableCore(int Number, string Mark, string From, string To, string Carries)
 {
+    public bool IsUsed => Carries != PinSignals.NotUsed;
+
     /// <summary>Is its mark a colour of IEC 60757 and no number?</summary>
     public bool IsColour => Mark.Length is 2 or 4 && Mark.All(char.IsAsciiLetterUpper);
 }

@@ -38,14 +38,16 @@ internal static class CableList
     private static CableEntry Trunk(ConfigurationContext context, TrunkCable cable)
     {
         var names = context.Names;
-        var from = cable.Previous is { } previous ? names.Of(previous) : names.TrunkSocket(cable.IsPower);
+        var from = cable.Previous is { } previous
+            ? names.TrunkPort(previous, cable.IsPower, isInlet: false)
+            : names.TrunkSocket(cable.IsPower);
         var cordset = cable.Cordset?.Cordset;
         return new(
             names.TrunkCableOf(cable.Next, cable.IsPower),
             new(cable.From, from, PlugOf(cable.Cordset?.FarPlug, isSocket: false, cordset, cordset?.FarEnd)),
             new(
                 cable.To,
-                names.Of(cable.Next),
+                names.TrunkPort(cable.Next, cable.IsPower, isInlet: true),
                 PlugOf(cable.Cordset?.Plug, isSocket: cable.IsPower, cordset, cordset?.DeviceEnd)
             ),
             cable,

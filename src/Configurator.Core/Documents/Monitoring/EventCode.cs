@@ -12,7 +12,13 @@ internal sealed record EventCode(bool IsPort, int Code, int? Status, string Engl
     public static ImmutableArray<EventCode> All { get; } =
     [
         new(true, 0x1800, null, "no device at the port", "ningún dispositivo en el puerto"),
-        new(true, 0x1801, null, "error while parameters are written at start-up", "error al escribir parámetros en el arranque"),
+        new(
+            true,
+            0x1801,
+            null,
+            "error while parameters are written at start-up",
+            "error al escribir parámetros en el arranque"
+        ),
         new(true, 0x1802, null, "wrong VendorID", "VendorID incorrecto"),
         new(true, 0x1803, null, "wrong DeviceID", "DeviceID incorrecto"),
         new(true, 0x1804, null, "short circuit at C/Q", "cortocircuito en C/Q"),

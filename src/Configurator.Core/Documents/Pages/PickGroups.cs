@@ -81,10 +81,7 @@ internal static class PickGroups
                 : "",
             "number"
         );
-        yield return new(
-            option.LeadTime is { } lead ? $"{words.LeadTime} {context.Print(lead)}" : "",
-            "lead-time"
-        );
+        yield return new(option.LeadTime is { } lead ? $"{words.LeadTime} {context.Print(lead)}" : "", "lead-time");
         yield return option switch
         {
             { Released: null } => new(words.NotReleased, "unreleased"),

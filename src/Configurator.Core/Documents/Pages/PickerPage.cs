@@ -84,8 +84,7 @@ internal static class PickerPage
             [new("#"), new(context.Words.Options)],
             [
                 .. checkedSet.Passed.Select(
-                    (configuration, i) =>
-                        Row.Of(DocumentContext.Print(i + 1), Cell.Of(links.Taken(configuration)))
+                    (configuration, i) => Row.Of(DocumentContext.Print(i + 1), Cell.Of(links.Taken(configuration)))
                 ),
             ]
         );

@@ -60,6 +60,5 @@ internal static class ProcessDataTable
     public static string Range(ProcessItem? item) =>
         item?.Range is { From: { } from, To: { } to } ? $"{from} … {to}" : "";
 
-    public static string Unit(ProcessItem? item) =>
-        item?.Range.Unit is { } unit ? UnitPrinter.Symbol(unit) : "";
+    public static string Unit(ProcessItem? item) => item?.Range.Unit is { } unit ? UnitPrinter.Symbol(unit) : "";
 }

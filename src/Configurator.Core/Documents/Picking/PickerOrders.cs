@@ -20,10 +20,7 @@ internal static class PickerOrders
             json.WriteString("title", context.In(published.Title));
             json.WriteString("document", published.Document.Value);
             json.WriteString("revision", published.Revision);
-            json.WriteString(
-                "page",
-                PagePaths.Relative(PagePaths.Picker(machine.Id.Value), PagePaths.Of(published))
-            );
+            json.WriteString("page", PagePaths.Relative(PagePaths.Picker(machine.Id.Value), PagePaths.Of(published)));
             json.WriteBoolean("checked", engineered.IsChecked);
             json.WriteBoolean("released", published.Released is not null);
             json.WritePropertyName("taken");

@@ -33,6 +33,5 @@ internal sealed class Declarations
     private static string Commented(string text) =>
         $"(* {Ascii(text).Replace("(*", "( *", StringComparison.Ordinal).Replace("*)", "* )", StringComparison.Ordinal)} *)";
 
-    private static string Ascii(string text) =>
-        string.Concat(text.Select(c => c is >= ' ' and <= '~' ? c : '?'));
+    private static string Ascii(string text) => string.Concat(text.Select(c => c is >= ' ' and <= '~' ? c : '?'));
 }

@@ -11,9 +11,13 @@ internal static class EnableConstants
         var published = configuration.Published;
         var control = context.Control(published, ControllerSuffix);
         var text = new Declarations()
-            .Comment($"{control.Number} revision {control.Revision}, {(published.Released is null ? "draft" : "released")}: {published.Id.Value}.")
+            .Comment(
+                $"{control.Number} revision {control.Revision}, {(published.Released is null ? "draft" : "released")}: {published.Id.Value}."
+            )
             .Comment(Declarations.Of(context.Definitions))
-            .Comment("Load only with the machine locked and its actuator supplies off: a changed constant changes what may move.")
+            .Comment(
+                "Load only with the machine locked and its actuator supplies off: a changed constant changes what may move."
+            )
             .Line(0, "VAR_GLOBAL CONSTANT");
         foreach (var option in configuration.Machine.Options.Values)
         {

@@ -16,11 +16,17 @@ internal sealed record MachineTypes(DocumentContext Context, Machine Machine)
     private string Text()
     {
         var text = new Declarations()
-            .Comment($"{Machine.Document} revision {Machine.Revision}: signals of {Machine.Id.Value}, the same for every order.")
+            .Comment(
+                $"{Machine.Document} revision {Machine.Revision}: signals of {Machine.Id.Value}, the same for every order."
+            )
             .Comment(Declarations.Of(Context.Definitions))
             .Comment("Raw values, as they travel. Octet 0 travels first, and of a value the most significant octet.")
-            .Comment("Octet: the first one that a value touches. Bit: its lowest bit, in the last octet that it touches.")
-            .Comment("Two fits that can never be ordered together may share a port: use a member only while it is live.")
+            .Comment(
+                "Octet: the first one that a value touches. Bit: its lowest bit, in the last octet that it touches."
+            )
+            .Comment(
+                "Two fits that can never be ordered together may share a port: use a member only while it is live."
+            )
             .Comment("No safety function may rest on these: safety states are copies, for display alone.");
         var signals = SignalList.OfAllOrders(Machine);
         foreach (var group in Groups(signals).Where(group => !group.Signals.IsEmpty))
@@ -87,4 +93,5 @@ internal sealed record MachineTypes(DocumentContext Context, Machine Machine)
         range is null ? ""
         : range.Step is { } step ? $"{step} {range.Unit} a count".Replace("  ", " ", StringComparison.Ordinal)
         : range.Unit is { } unit ? $"{unit}"
-        : "";}
+        : "";
+}

@@ -32,17 +32,20 @@ internal static class LabelsDocument
         var code = address is null
             ? null
             : new QrCode($"{address}{PagePaths.Of(published, CablesDocument.Name)}#{cable.Anchor}");
-        var label = new CableLabel(
-            cable.Name,
-            [
-                cable.From.Item,
-                cable.To.Item,
-                $"{published.Document.Value}-CS {context.Words.Revision} {published.Revision}",
-            ],
-            code,
-            "code-" + cable.Anchor,
-            IsFirst: true
-        );
-        return [label, label with { IsFirst = false }];
+        return [Label(cable.From, cable.To, isFirst: true), Label(cable.To, cable.From, isFirst: false)];
+
+        // The end that the label is fixed to comes first.
+        CableLabel Label(CableEnd here, CableEnd there, bool isFirst) =>
+            new(
+                cable.Name,
+                [
+                    CableWords.End(context, here),
+                    $"> {CableWords.End(context, there)}",
+                    $"{published.Document.Value}-CS {context.Words.Revision} {published.Revision}",
+                ],
+                code,
+                "code-" + cable.Anchor,
+                isFirst
+            );
     }
 }

@@ -7,6 +7,8 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 /// <remarks>Source: IEC 60947-5-2; IO-Link Interface and System Specification v1.1.x (IEC 61131-9) 5.5.</remarks>
 internal static class PinSignals
 {
+    public const string NotUsed = "not used";
+
     public static bool IsFor(Device device) => device.Connection is ConnectionKind.IoLink or ConnectionKind.Switching;
 
     public static string Of(Device device, int pin) =>
@@ -15,11 +17,11 @@ internal static class PinSignals
             (1, _) => "L+ 24 V",
             (2, PinTwoUse.Signal) => "second signal",
             (2, PinTwoUse.Supply) => "2L+ 24 V",
-            (2, _) => "not used",
+            (2, _) => NotUsed,
             (3, _) => "L- 0 V",
             (4, _) when device.Connection == ConnectionKind.IoLink => "signal, C/Q",
             (4, _) => "signal",
             (5, PinTwoUse.Supply) => "2L- 0 V",
-            _ => "not used",
+            _ => NotUsed,
         };
 }

@@ -68,15 +68,15 @@ internal static class PortTable
     }
 
     private static string Number(int number, string format) =>
-        FormattableString.Invariant($"{number} (0x{number.ToString(format, System.Globalization.CultureInfo.InvariantCulture)})");
+        FormattableString.Invariant(
+            $"{number} (0x{number.ToString(format, System.Globalization.CultureInfo.InvariantCulture)})"
+        );
 
     private static string Substitute(SiteWords words, PortSetting setting) =>
         string.Join(
             "; ",
-            new[]
-            {
-                setting.HasInputs ? words.InputsZero : "",
-                setting.HasOutputs ? words.OutputsOff : "",
-            }.Where(part => part.Length > 0)
+            new[] { setting.HasInputs ? words.InputsZero : "", setting.HasOutputs ? words.OutputsOff : "" }.Where(
+                part => part.Length > 0
+            )
         );
 }

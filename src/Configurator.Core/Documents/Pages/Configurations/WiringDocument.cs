@@ -82,7 +82,7 @@ internal static class WiringDocument
                 new(words.Carries),
                 new(words.ToItem),
                 new(words.AtDevice),
-                new(words.Torque),
+                new(words.BoxTerminal),
             ],
             [.. cables.Where(IsByHand).SelectMany(cable => Ends(context, cable))]
         );
@@ -103,11 +103,11 @@ internal static class WiringDocument
                 core.From,
                 core.IsColour ? new Cell([new(core.Mark)], Swatch: core.Mark) : core.Mark,
                 context.Documents.Print(cable.Conductor),
-                Ferrules.For(cable.Conductor),
-                core.Carries,
+                core.IsUsed ? Ferrules.For(cable.Conductor) : "",
+                core.IsUsed ? core.Carries : $"{core.Carries}: {context.Words.FoldBack}",
                 cable.To.Item,
-                core.To,
-                TorqueOf(context)
+                cable.To.Plug is null ? core.To : $"{context.Words.MouldedPin} {core.To}",
+                core.IsUsed ? TorqueOf(context) : ""
             )
         );
         return cable.Leads is { IsShielded: true } ? cores.Append(Shield(context, cable)) : cores;
