@@ -101,11 +101,13 @@ public sealed partial record SiteWords
             _ => Say("Mains of the coder", "Red del codificador"),
         };
 
-    public string OfState(EnergyState state) =>
-        state switch
+    public string OfState(EnergyState state, Energy energy) =>
+        (state, energy) switch
         {
-            EnergyState.Locked => Say("LOCK", "BLOQUEAR"),
-            EnergyState.LetDown => Say("LET DOWN", "DESCARGAR"),
+            (EnergyState.Locked, _) => Say("LOCK", "BLOQUEAR"),
+            (EnergyState.LetDown, Energy.Gravity) => Say("BLOCK FIRST", "CALZAR PRIMERO"),
+            (EnergyState.LetDown, Energy.Heat) => Say("LET COOL", "DEJAR ENFRIAR"),
+            (EnergyState.LetDown, _) => Say("LET DOWN", "DESPRESURIZAR"),
             _ => Say("KEEP ON", "DEJAR PUESTO"),
         };
 }

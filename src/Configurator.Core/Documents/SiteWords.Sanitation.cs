@@ -50,17 +50,26 @@ public sealed partial record SiteWords
         );
 
     public string GuardsBack =>
-        Say("All covers and guards back, tools counted", "Tapas y resguardos puestos, herramientas contadas");
+        Say(
+            "Covers, guards, bends and keys back; bars and tools counted",
+            "Cubiertas, resguardos, codos y llaves en su sitio; barras y herramientas contadas"
+        );
 
     public string UnlockLast =>
-        Say("Everybody clear. Unlock. Start empty", "Todos fuera. Desbloquee. Arranque en vacío");
+        Say("Everybody clear. Unlock. Do not start yet", "Todos fuera. Desbloquee. No arranque todavía");
 
-    public string RunOut => Say("Run the product out. Stop the machine.", "Saque el producto. Pare la máquina.");
+    public string StartEmpty => Say("Reset. Then start empty", "Rearme. Después arranque en vacío");
+
+    public string RunOut =>
+        Say(
+            "The product is out and the machine stopped before any guard is open.",
+            "El producto está fuera y la máquina parada antes de abrir ningún resguardo."
+        );
 
     public string LockAll =>
         Say(
-            "Lock each energy as the table says. Own lock, own tag. Try to start: nothing may move.",
-            "Bloquee cada energía según la tabla. Candado y tarjeta propios. Intente arrancar: nada debe moverse."
+            "Lock each energy as the table says, from the top down. Own lock, own tag. Read zero on each gauge.",
+            "Bloquee cada energía según la tabla, de arriba abajo. Candado y tarjeta propios. Lea cero en cada manómetro."
         );
 
     public string DryFirst =>
@@ -121,8 +130,8 @@ public sealed partial record SiteWords
 
     public string AlkaliOut =>
         Say(
-            "All alkali out before acid or sanitizer. Never mix chlorine with acid.",
-            "Saque todo el álcali antes del ácido o del desinfectante. Nunca mezcle cloro con ácido."
+            "Rinse each cleaner off before the next one. Acid used today: no chlorine today.",
+            "Enjuague cada detergente antes del siguiente. Si hoy usó ácido, hoy no use cloro."
         );
 
     public string LookAndSwab =>

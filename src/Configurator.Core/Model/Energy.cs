@@ -4,6 +4,9 @@ namespace Configurator.Core.Model;
 public enum Energy
 {
     Electricity,
+
+    /// <summary>Raised parts: blocked before the air that holds them is let out.</summary>
+    Gravity,
     WorkingAir,
     PurgeAir,
     Nitrogen,
@@ -12,7 +15,6 @@ public enum Energy
     CleaningCircuit,
     ProductPressure,
     Heat,
-    Gravity,
     Laser,
     Ultraviolet,
     CoderMains,

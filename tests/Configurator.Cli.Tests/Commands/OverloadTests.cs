@@ -28,6 +28,7 @@ public sealed class OverloadTests : IDisposable
             "error CFG4401: `actuators` reaches master `outfeed` with 19.68 V; the limit is 20.4 V\n", thin.Output, StringComparison.Ordinal);
         Assert.Contains(
             "finding `power.master-voltage/outfeed/actuators` in configuration `crumble-layers`\n", thin.Output, StringComparison.Ordinal);
+        Assert.Contains("the stretch from the box to `filling` loses most, ", thin.Output, StringComparison.Ordinal);
         Assert.Contains("take a trunk cable of 2.5 mm2: then 21.81 V at the lowest", thin.Output, StringComparison.Ordinal);
 
         TakeConductorsOf(Trunk, "1 mm2", "2.5 mm2");

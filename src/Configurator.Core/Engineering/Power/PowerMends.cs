@@ -14,7 +14,9 @@ internal static class PowerMends
     private static readonly Rational CordsetMax = Rational.Of(0.75m);
 
     /// <summary>What brings every master to that voltage; a sentence that names nothing where nothing does.</summary>
-    public static string For(FedCircuit fed, Rational least) =>
+    public static string For(FedCircuit fed, Rational least) => Segment(fed) + MendOf(fed, least);
+
+    private static string MendOf(FedCircuit fed, Rational least) =>
         Joined(OfTrunk(fed, least))
         ?? "no larger conductor up to 6 mm2, no feed from the other end and no split of the trunk in two is enough: move loads to another trunk";
 
@@ -22,8 +24,27 @@ internal static class PowerMends
     /// master.</summary>
     /// <param name="atMaster">Volts where its cable begins.</param>
     public static string For(FedCircuit fed, FarDevice far, Rational atMaster, Rational least) =>
+        Segment(fed) + MendOf(fed, far, atMaster, least);
+
+    private static string MendOf(FedCircuit fed, FarDevice far, Rational atMaster, Rational least) =>
         Joined([Cordset(far, atMaster, least), .. OfTrunk(fed, least + far.Drop)])
         ?? $"neither a cordset with cores up to {CordsetMax.ToString(2)} mm2 nor a change of the trunk is enough: give it a home on a nearer master";
+
+    /// <summary>The stretch of the trunk that loses most, to begin the sentence with; empty where no voltage carries
+    /// the load.</summary>
+    private static string Segment(FedCircuit fed)
+    {
+        if (fed.Solved is not { } solved)
+        {
+            return "";
+        }
+
+        var lost = solved
+            .Volts.Select((volts, i) => (At: i, Lost: (i == 0 ? fed.Feed.Volts : solved.Volts[i - 1]) - volts))
+            .MaxBy(stretch => stretch.Lost);
+        var from = lost.At == 0 ? "the box" : $"`{fed.Masters[lost.At - 1].Name.Value}`";
+        return $"the stretch from {from} to `{fed.Masters[lost.At].Name.Value}` loses most, {lost.Lost.ToString(2)} V; ";
+    }
 
     private static string? Joined(IEnumerable<string?> mends) =>
         mends.OfType<string>().ToList() is { Count: > 0 } helping ? string.Join("; or ", helping) : null;

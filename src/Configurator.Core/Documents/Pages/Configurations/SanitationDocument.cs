@@ -77,7 +77,11 @@ internal static class SanitationDocument
                 .. SanitationFacts
                     .Energies(context.Fitted)
                     .Select(care =>
-                        Row.Of(words.OfEnergy(care.Energy), words.OfState(care.State), context.In(care.Why))
+                        Row.Of(
+                            words.OfEnergy(care.Energy),
+                            words.OfState(care.State, care.Energy),
+                            context.In(care.Why)
+                        )
                     ),
             ]
         );
@@ -153,7 +157,7 @@ internal static class SanitationDocument
                 },
                 restart with
                 {
-                    Items = [words.GuardsBack, words.UnlockLast, .. restart.Items],
+                    Items = [words.GuardsBack, words.UnlockLast, .. restart.Items, words.StartEmpty],
                 },
             ],
             HasBoxes: true
