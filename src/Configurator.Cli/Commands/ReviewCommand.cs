@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using Configurator.Core.Review;
 
 namespace Configurator.Cli.Commands;
@@ -54,23 +53,7 @@ internal static class ReviewCommand
     }
 
     private static Option<ReviewFormat> Format() =>
-        new("--format")
-        {
-            Description = "How to print the review: text, markdown, github, sarif, json",
-            HelpName = "text|markdown|github|sarif|json",
-            DefaultValueFactory = _ => ReviewFormat.Text,
-            CustomParser = result =>
-                Enum.TryParse<ReviewFormat>(result.Tokens[0].Value, ignoreCase: true, out var format)
-                && Enum.IsDefined(format)
-                    ? format
-                    : Refuse(result),
-        };
-
-    private static ReviewFormat Refuse(ArgumentResult result)
-    {
-        result.AddError($"`{result.Tokens[0].Value}` is not a format; use text, markdown, github, sarif or json");
-        return ReviewFormat.Text;
-    }
+        Shared.Format<ReviewFormat>("How to print the review", "text", "markdown", "github", "sarif", "json");
 
     private static Option<string[]> Files()
     {

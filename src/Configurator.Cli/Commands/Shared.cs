@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Reflection;
 
@@ -27,17 +28,31 @@ internal static class Shared
         };
 
     public static Option<OutputFormat> Format() =>
-        new("--format")
+        Format<OutputFormat>("How to print what was found", "text", "json", "github");
+
+    /// <param name="words">What may be asked for, the usual one first.</param>
+    public static Option<T> Format<T>(string description, params string[] words)
+        where T : struct, Enum
+    {
+        return new("--format")
         {
-            Description = "How to print what was found: text, json, github",
-            HelpName = "text|json|github",
-            DefaultValueFactory = _ => OutputFormat.Text,
+            Description = $"{description}: {string.Join(", ", words)}",
+            HelpName = string.Join('|', words),
+            DefaultValueFactory = _ => default,
             CustomParser = result =>
-                Enum.TryParse<OutputFormat>(result.Tokens[0].Value, ignoreCase: true, out var format)
-                && Enum.IsDefined(format)
+                Enum.TryParse<T>(result.Tokens[0].Value, ignoreCase: true, out var format) && Enum.IsDefined(format)
                     ? format
                     : Refuse(result),
         };
+
+        T Refuse(ArgumentResult result)
+        {
+            result.AddError(
+                $"`{result.Tokens[0].Value}` is not a format; use {string.Join(", ", words[..^1])} or {words[^1]}"
+            );
+            return default;
+        }
+    }
 
     public static Option<string> Date(string description)
     {
@@ -62,10 +77,4 @@ internal static class Shared
         DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
             ? day
             : null;
-
-    private static OutputFormat Refuse(System.CommandLine.Parsing.ArgumentResult result)
-    {
-        result.AddError($"`{result.Tokens[0].Value}` is not a format; use text, json or github");
-        return OutputFormat.Text;
-    }
 }

@@ -110,8 +110,6 @@ public sealed partial record SiteWords
     public string SanitizeWith(string areas) =>
         Say($"{areas}: spray at low pressure. Use ONE of:", $"{areas}: rocíe a baja presión. Use UNO de:");
 
-    public string UseOne(string areas) => Say($"{areas}: use ONE of:", $"{areas}: use UNO de:");
-
     public string NeverHere(string agents) => Say($"Never here: {agents}.", $"Aquí nunca: {agents}.");
 
     public string NoAgentLeft(string areas) =>

@@ -63,8 +63,6 @@ public sealed partial record SiteWords
 
     public string ShieldClamp => Say("shield clamp at the entry", "abrazadera de pantalla en la entrada");
 
-    public string NotStatedShort => Say("not stated", "no indicado");
-
     public string Sleeves => Say("socket", "hembra");
 
     public string Pins => Say("pins", "macho");

@@ -21,8 +21,6 @@ public sealed partial record SiteWords(string Language)
             "Valores de planificación: verifíquelos con mediciones en la puesta en marcha. Deciden los códigos locales y la autoridad competente; los trabajos en equipos eléctricos, neumáticos y de seguridad corresponden a personas autorizadas y competentes."
         );
 
-    public string PrintHint => Say("Prints on A4 and Letter", "Se imprime en A4 y Carta");
-
     // Document control.
     public string Document => Say("Document", "Documento");
 
@@ -281,22 +279,6 @@ public sealed partial record SiteWords(string Language)
             "Cables moldeados de almacén, en el orden de cableado de la máquina: primero el troncal, luego puerto por puerto."
         );
 
-    public string FieldWired => Say("Ends wired by hand", "Extremos cableados a mano");
-
-    public string FieldWiredLead =>
-        Say(
-            "Open ends and terminals only. Core colours are those of the stock cable.",
-            "Solo extremos abiertos y bornes. Los colores son los del cable de almacén."
-        );
-
-    public string CutCables => Say("Cables cut to length", "Cables cortados a medida");
-
-    public string CutLead =>
-        Say(
-            "Cables to terminals of motors, heaters, safety and other wired devices. Type and cross-section after the device's data sheet and the local code.",
-            "Cables a bornes de motores, calefactores, dispositivos de seguridad y demás dispositivos cableados. Tipo y sección según la hoja de datos y el código local."
-        );
-
     public string Cable => Say("Cable", "Cable");
 
     public string From => Say("From", "Desde");
@@ -347,8 +329,6 @@ public sealed partial record SiteWords(string Language)
     public string BeforeLockOut => Say("Before lock-out", "Antes del bloqueo");
 
     public string AsProgrammeSays => Say("As the plant's programme says.", "Según el programa de la planta.");
-
-    public string AddedHere => Say("Added by", "Añadido por");
 
     public string Cautions => Say("Cautions", "Precauciones");
 

@@ -58,6 +58,21 @@ public sealed record FittedMachine(
             ? PluggedInto(hub).Select(pair => pair.Instance).Where(guest => guest.Key != instance.Key)
             : [];
 
+    /// <summary>Ports of mounted masters and hubs that nothing is plugged into.</summary>
+    public IEnumerable<Home> OpenPorts =>
+        Masters
+            .Select(master => (Name: master.Name.Value, master.Ports))
+            .Concat(
+                Fitted
+                    .Where(instance => AsCarrier(instance) is not null)
+                    .Select(instance => (Name: AsCarrier(instance)!.Value, Ports: instance.Device.Ports!))
+            )
+            .SelectMany(carrier =>
+                carrier
+                    .Ports.Numbers.Except(PluggedInto(carrier.Name).Select(pair => pair.Home.Port))
+                    .Select(port => new Home(carrier.Name, port))
+            );
+
     /// <summary>Where the ports of a carrier are: a master's station or a hub's; null where it is not
     /// mounted.</summary>
     public Station? StationOf(MasterName carrier) =>

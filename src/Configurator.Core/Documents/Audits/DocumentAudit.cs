@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Documents.Blocks;
-using Configurator.Core.Documents.Pages.Configurations;
-using Configurator.Core.Engineering;
 using Configurator.Core.Engineering.Ports;
 
 namespace Configurator.Core.Documents.Audits;
@@ -148,7 +146,11 @@ public static class DocumentAudit
         var mounted = fitted
             .Fitted.Select(names.Of)
             .Concat(fitted.Masters.Select(names.Of))
-            .Concat(fitted.Machine.Sanitation?.Cap is null ? [] : OpenPorts(names, fitted))
+            .Concat(
+                fitted.Machine.Sanitation?.Cap is null
+                    ? []
+                    : fitted.OpenPorts.Select(port => names.Port(fitted.Machine, port))
+            )
             .ToList();
         foreach (var fault in Of("parts-list", mounted).Concat(Of("stock-cables", [.. Column(set, "plug-list", 0)])))
         {
@@ -182,16 +184,6 @@ public static class DocumentAudit
             }
         }
     }
-
-    /// <summary>Each gets a cap.</summary>
-    private static IEnumerable<string> OpenPorts(Designations names, FittedMachine fitted) =>
-        PortMapDocument
-            .Carriers(fitted)
-            .SelectMany(carrier =>
-                carrier
-                    .Device.Ports!.Numbers.Except(fitted.PluggedInto(carrier.Name).Select(pair => pair.Home.Port))
-                    .Select(port => Inv($"{carrier.Designation(names)}:{port}"))
-            );
 
     /// <summary>Parts without a designation, such as caps, are only counted.</summary>
     private static bool IsCounted(Row row) =>

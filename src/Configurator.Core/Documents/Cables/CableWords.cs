@@ -37,6 +37,10 @@ internal static class CableWords
     public static string Length(ConfigurationContext context, CableEntry cable) =>
         cable.Run.Stock is { } stock ? context.Documents.Print(stock) : cable.Cut?.ToString() ?? "";
 
+    /// <summary>Material of a jacket, and whether there is a shield below it.</summary>
+    public static string Jacket(SiteWords words, string material, Leads? leads) =>
+        leads is { IsShielded: true } ? $"{material}, {words.Shield}" : material;
+
     /// <summary>What is printed on the label at either end.</summary>
     public static string Label(CableEntry cable) => $"{cable.Name} / {cable.From.Item} / {cable.To.Item}";
 

@@ -62,21 +62,9 @@ internal sealed record PartsList(
     /// <summary>One for each port that nothing is plugged into.</summary>
     private static IEnumerable<(Device Device, Quantity? Length, string Name)> Caps(ConfigurationContext context) =>
         context.Fitted.Machine.Sanitation?.Cap is { } cap
-            ? PortMapDocument
-                .Carriers(context.Fitted)
-                .SelectMany(carrier =>
-                    carrier
-                        .Device.Ports!.Numbers.Except(
-                            context.Fitted.PluggedInto(carrier.Name).Select(pair => pair.Home.Port)
-                        )
-                        .Select(port =>
-                            (
-                                cap,
-                                (Quantity?)null,
-                                FormattableString.Invariant($"{carrier.Designation(context.Names)}:{port}")
-                            )
-                        )
-                )
+            ? context.Fitted.OpenPorts.Select(port =>
+                (cap, (Quantity?)null, context.Names.Port(context.Fitted.Machine, port))
+            )
             : [];
 
     private static IEnumerable<PartLine> Group(IEnumerable<(Device Device, Quantity? Length, string Name)> parts) =>

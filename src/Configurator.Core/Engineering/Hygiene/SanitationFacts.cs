@@ -40,18 +40,4 @@ public static class SanitationFacts
 
     public static WashMethod WashOf(FittedMachine fitted, Area area) =>
         Washing.MethodIn(fitted.Machine, area, fitted.Configuration.QuantityOf);
-
-    /// <summary>Sockets without a cable, of masters and hubs.</summary>
-    public static int OpenSockets(FittedMachine fitted) =>
-        fitted
-            .Masters.Select(master => (Name: master.Name.Value, master.Ports))
-            .Concat(
-                fitted
-                    .Fitted.Where(instance => FittedMachine.AsCarrier(instance) is not null)
-                    .Select(instance => (Name: FittedMachine.AsCarrier(instance)!.Value, Ports: instance.Device.Ports!))
-            )
-            .Sum(carrier =>
-                carrier.Ports.Numbers.Count()
-                - fitted.PluggedInto(carrier.Name).Select(pair => pair.Home.Port).Distinct().Count()
-            );
 }

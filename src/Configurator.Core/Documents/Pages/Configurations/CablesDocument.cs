@@ -57,7 +57,7 @@ internal static class CablesDocument
                 cable.Cores.IsEmpty ? "" : cable.Cores.Length.ToString(CultureInfo.InvariantCulture),
                 string.Join(' ', cable.Cores.Select(core => core.Mark)),
                 context.Documents.Print(cable.Conductor),
-                cable.Jacket + (cable.Leads is { IsShielded: true } ? $", {context.Words.Shield}" : ""),
+                CableWords.Jacket(context.Words, cable.Jacket, cable.Leads),
                 cable.Run.Needed?.ToString() ?? "",
                 CableWords.Length(context, cable),
             ],

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Cables;
 using Configurator.Core.Documents.Parts;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
@@ -95,7 +96,7 @@ internal static class PartsDocument
                         context.Documents.Print(drum.Leads.Conductor),
                         drum.Cores.ToString(CultureInfo.InvariantCulture),
                         string.Join(' ', drum.Leads.Cores.Select(core => core.Core)),
-                        drum.Leads.Jacket + (drum.Leads.IsShielded ? $", {words.Shield}" : ""),
+                        CableWords.Jacket(words, drum.Leads.Jacket, drum.Leads),
                         drum.Length.ToString(),
                         string.Join(' ', drum.Names)
                     )

@@ -149,10 +149,7 @@ internal static class SanitationDocument
                     Items =
                     [
                         .. inspect.Items,
-                        words.CapsAndConnectors(
-                            SanitationFacts.OpenSockets(context.Fitted),
-                            context.Fitted.Cabled.Count()
-                        ),
+                        words.CapsAndConnectors(context.Fitted.OpenPorts.Count(), context.Fitted.Cabled.Count()),
                     ],
                 },
                 restart with
