@@ -46,7 +46,8 @@ internal static class CheckCommand
             format,
             Counts(checkedCatalogue.Value),
             "checked",
-            output
+            output,
+            CatalogueFolder.FromHere(folder)
         );
         return checkedCatalogue.HasErrors ? ExitCodes.Findings : ExitCodes.Fine;
     }

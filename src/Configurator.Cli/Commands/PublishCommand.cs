@@ -82,7 +82,8 @@ internal static class PublishCommand
             format,
             CheckCommand.Counts(engineered.Value),
             "checked",
-            output
+            output,
+            CatalogueFolder.FromHere(folder)
         );
         if (site.HasErrors)
         {

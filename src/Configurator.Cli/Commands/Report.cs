@@ -9,20 +9,23 @@ namespace Configurator.Cli.Commands;
 /// <summary>Prints what a run found.</summary>
 internal static class Report
 {
+    /// <param name="folder">The catalogue's, as <see cref="CatalogueFolder"/> says it for annotations.</param>
     public static void Print(
         IReadOnlyCollection<Diagnostic> diagnostics,
         SourceSet sources,
         OutputFormat format,
         IEnumerable<KeyValuePair<string, int>> counts,
         string done,
-        TextWriter output
+        TextWriter output,
+        string folder = ""
     )
     {
         output.Write(
             format switch
             {
                 OutputFormat.Json => DiagnosticJson.Of(diagnostics, counts),
-                OutputFormat.Github => DiagnosticAnnotations.Of(diagnostics) + Summary(diagnostics, counts, done),
+                OutputFormat.Github => DiagnosticAnnotations.Of(diagnostics, folder)
+                    + Summary(diagnostics, counts, done),
                 _ => DiagnosticText.Of(diagnostics, Texts(sources, diagnostics)) + Summary(diagnostics, counts, done),
             }
         );

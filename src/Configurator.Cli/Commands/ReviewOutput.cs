@@ -1,3 +1,4 @@
+using Configurator.Cli.Disk;
 using Configurator.Core.Review;
 using Configurator.Core.Review.Printing;
 using Configurator.Site;
@@ -28,12 +29,13 @@ internal static class ReviewOutput
             _ => null,
         };
 
-    public static string Of(ReviewReport report, ReviewVerdict verdict, ReviewFormat format) =>
+    /// <param name="folder">The catalogue's, as <see cref="CatalogueFolder"/> says it for annotations.</param>
+    public static string Of(ReviewReport report, ReviewVerdict verdict, ReviewFormat format, string folder) =>
         format switch
         {
             ReviewFormat.Markdown => ReviewMarkdown.Of(report, verdict),
-            ReviewFormat.Github => ReviewAnnotations.Of(report) + ReviewText.Verdict(report, verdict),
-            ReviewFormat.Sarif => ReviewSarif.Of(report, AllRules.Rules, Shared.Version),
+            ReviewFormat.Github => ReviewAnnotations.Of(report, folder) + ReviewText.Verdict(report, verdict),
+            ReviewFormat.Sarif => ReviewSarif.Of(report, AllRules.Rules, Shared.Version, folder),
             ReviewFormat.Json => ReviewJson.Of(report, verdict),
             _ => ReviewText.Of(report, verdict),
         };

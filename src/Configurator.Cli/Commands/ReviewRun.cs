@@ -39,15 +39,16 @@ internal sealed record ReviewRun(
                 Pipeline.CheckWithProse(side.Second.Sources, Shared.Day(Date))
             ))
             .ToArray();
-        return Run(sides[0], sides[1]);
+        var folder = CatalogueFolder.FromHere(after is not null && ReviewedReader.IsFolder(after) ? after : Catalogue);
+        return Run(sides[0], sides[1], folder);
     }
 
-    private int Run(ReviewSide before, ReviewSide after)
+    private int Run(ReviewSide before, ReviewSide after, string folder)
     {
         var report = Reviewer.Compare(before, after, Shared.Day(Date));
-        Output.Write(ReviewOutput.Of(report, Verdict, Format));
+        Output.Write(ReviewOutput.Of(report, Verdict, Format, folder));
         Output.Flush();
-        if (WriteFiles(report) is { } problem)
+        if (WriteFiles(report, folder) is { } problem)
         {
             return Report.Environment(problem, Errors);
         }
@@ -58,13 +59,13 @@ internal sealed record ReviewRun(
             : ExitCodes.Fine;
     }
 
-    private DiskProblem? WriteFiles(ReviewReport report)
+    private DiskProblem? WriteFiles(ReviewReport report, string folder)
     {
         foreach (var file in Files)
         {
             try
             {
-                File.WriteAllText(file, ReviewOutput.Of(report, Verdict, ReviewOutput.FormatOf(file)!.Value));
+                File.WriteAllText(file, ReviewOutput.Of(report, Verdict, ReviewOutput.FormatOf(file)!.Value, folder));
             }
             catch (Exception failure) when (DiskProblem.Caused(failure))
             {

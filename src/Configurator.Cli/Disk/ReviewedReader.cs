@@ -8,7 +8,7 @@ internal static class ReviewedReader
         IsFolder(side) ? CatalogueReader.Read(side) : GitReader.Read(catalogue, side);
 
     /// <summary>A folder that happens to be called like a branch holds no definitions.</summary>
-    private static bool IsFolder(string side) =>
+    public static bool IsFolder(string side) =>
         Directory.Exists(side)
         && (
             side.StartsWith('.')

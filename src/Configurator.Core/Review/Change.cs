@@ -32,6 +32,9 @@ public sealed record Change(ChangeKind Kind, string Subject, ImmutableArray<Revi
     /// <summary>Published configurations that it concerns, by id.</summary>
     public ImmutableArray<string> Configurations { get; init; } = [];
 
+    /// <summary>All that are published of some machines, in words; empty where it is not just that.</summary>
+    public string Scope { get; init; } = "";
+
     /// <summary>Pages of the site that show it, by path from the site's root.</summary>
     public ImmutableArray<string> PagesBefore { get; init; } = [];
 
@@ -46,6 +49,7 @@ public sealed record Change(ChangeKind Kind, string Subject, ImmutableArray<Revi
     /// <summary>The configurations in words; empty where it concerns none.</summary>
     public string Where =>
         Configurations.Length == 0 ? ""
+        : Scope.Length > 0 ? Scope
         : Configurations.Length <= ConfigurationsNamed + 1 ? string.Join(", ", Configurations.Select(Named))
         : FormattableString.Invariant(
             $"{string.Join(", ", Configurations.Take(ConfigurationsNamed).Select(Named))} and {Configurations.Length - ConfigurationsNamed} more"

@@ -10,4 +10,7 @@ public sealed record ChangeKind(string Id, ReviewTopic Topic, Severity Level, st
 {
     /// <summary>The definitions' own diagnostics say the same.</summary>
     public bool IsDiagnosed { get; init; }
+
+    /// <summary>What its values before and after are; empty where they are the thing itself.</summary>
+    public string Compared { get; init; } = "";
 }

@@ -17,6 +17,15 @@ public sealed record ReviewReport(
     ImmutableArray<ReviewFault> Faults
 )
 {
+    /// <summary>Topics of which nothing is known, so that they count neither as changed nor as unchanged.</summary>
+    public ImmutableHashSet<ReviewTopic> Uncompared { get; init; } = [];
+
+    /// <summary>Homes in the plans of the machines that both sides have, on the later one.</summary>
+    public int Homes { get; init; }
+
+    /// <summary>Published configurations that both sides could engineer.</summary>
+    public int Published { get; init; }
+
     public IEnumerable<Change> On(ReviewTopic topic) => Changes.Where(change => change.Kind.Topic == topic);
 
     public int Count(Severity level) => Changes.Count(change => change.Level == level);

@@ -15,8 +15,10 @@ public sealed record ReviewSide(string Name, SourceSet Sources, Outcome<Engineer
 
     /// <summary>Mistakes in the definitions, which leave things out of what is compared; findings that fail do
     /// not.</summary>
-    internal int Errors =>
-        Checked.Diagnostics.Count(diagnostic =>
+    internal IEnumerable<Diagnostic> Mistakes =>
+        Checked.Diagnostics.Where(diagnostic =>
             diagnostic.Rule.Severity == Severity.Error && !FindingDiagnostics.All.Contains(diagnostic.Rule)
         );
+
+    internal int Errors => Mistakes.Count();
 }

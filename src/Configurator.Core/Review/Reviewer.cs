@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Configurator.Core.Diagnostics;
 using Configurator.Core.Review.Kinds;
 using Configurator.Core.Review.Lines;
 using Configurator.Core.Review.Topics;
@@ -25,6 +26,7 @@ public static class Reviewer
             .. RecordChanges.Of(context, limits),
             .. HardwareChanges.Of(context),
             .. CableChanges.Of(context),
+            .. DeviceValueChanges.Of(context),
             .. LoadChanges.Of(context),
             .. DeliveredChanges.Of(context),
             .. RecipeChanges.Of(context),
@@ -35,10 +37,15 @@ public static class Reviewer
         return new(
             before.Name,
             after.Name,
-            Placed(InOrder(changes), new(before.Sources, after.Sources)),
+            Placed(InOrder(changes).Select(new Scopes(context).In), new(before.Sources, after.Sources)),
             [.. limits.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             DefinitionChanges.Faults(before, after)
-        );
+        )
+        {
+            Homes = context.Machines.Sum(pair => pair.After.Plan.Homes.Count),
+            Published = context.Configurations.Length,
+            Uncompared = site is null ? [ReviewTopic.Site] : [],
+        };
     }
 
     private static IEnumerable<string> Faulty(ReviewSide side)
@@ -46,9 +53,17 @@ public static class Reviewer
         if (side.Errors > 0)
         {
             yield return FormattableString.Invariant(
-                $"`{side.Name}` has {side.Errors} {(side.Errors == 1 ? "error" : "errors")}; what depends on {(side.Errors == 1 ? "it" : "them")} is not compared"
+                $"`{side.Name}` has {side.Errors} {(side.Errors == 1 ? "error" : "errors")} ({First(side)}); what depends on {(side.Errors == 1 ? "it" : "them")} is not compared"
             );
         }
+    }
+
+    private static string First(ReviewSide side)
+    {
+        var first = Diagnostic.InOrder(side.Mistakes).First();
+        return FormattableString.Invariant(
+            $"{(side.Errors == 1 ? "" : "the first: ")}{first.Rule.Code}, `{first.Span.Path}` line {first.Span.Line}: {first.Message}"
+        );
     }
 
     /// <summary>By kind, which follows the topics; what weighs most comes first.</summary>

@@ -8,6 +8,10 @@ public readonly record struct SourceSpan(string Path, int Line, int Column, int 
     /// <summary>The start of a file: for what concerns all of it.</summary>
     public static SourceSpan FileStart(string path) => new(path, 1, 1, 0);
 
+    /// <summary>The same place, said from a folder above the catalogue's.</summary>
+    /// <param name="folder">The catalogue's folder, with forward slashes; empty where it is that folder itself.</param>
+    public SourceSpan Below(string folder) => folder.Length == 0 ? this : this with { Path = $"{folder}/{Path}" };
+
     public int CompareTo(SourceSpan other)
     {
         var byPath = string.CompareOrdinal(Path, other.Path);

@@ -61,6 +61,19 @@ public sealed class ReviewTests : IDisposable
         Assert.Equal(3, Review("--out", _folder["none/r.md"]).ExitCode);
     }
 
+    // Source: workflow commands of GitHub Actions and SARIF 2.1.0 name files from the repository's top, where a workflow runs.
+    [Fact]
+    public void A_catalogue_below_the_repositorys_top_is_annotated_from_the_top()
+    {
+        var review = Tool.RunIn(_folder.Root, [], "review", Small, "after", "--format", "github", "--out", "r.sarif");
+        Assert.StartsWith("::error file=after/machines/tray-one/configurations/salad.yaml,line=", review.Output, StringComparison.Ordinal);
+        Assert.Contains("\"uri\": \"after/machines/tray-one/", File.ReadAllText(_folder["r.sarif"]), StringComparison.Ordinal);
+        File.Move(_folder[Plan], _folder["elsewhere.yaml"]);
+        var check = Tool.RunIn(_folder.Root, [], "check", "--catalogue", "after", "--format", "github");
+        Assert.StartsWith("::error file=after/machines/tray-one/", check.Output, StringComparison.Ordinal);
+        Assert.StartsWith("::error file=machines/", Tool.RunIn(_folder["after"], [], "check", "--format", "github").Output, StringComparison.Ordinal);
+    }
+
     // Law: the log's rules are those of all assemblies, so that every result finds its rule.
     [Fact]
     public void The_sarif_log_knows_the_rules_of_every_stage()

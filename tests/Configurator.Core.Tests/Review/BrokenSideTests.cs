@@ -1,3 +1,4 @@
+using Configurator.Core.Review.Printing;
 using Configurator.Core.Tests.Support;
 
 namespace Configurator.Core.Tests.Review;
@@ -24,9 +25,20 @@ public class BrokenSideTests
         var report = ReviewPair.Compare(BaseCatalogue.Whole, Broken);
         Assert.Contains("fault-added: CFG", report.Said(), StringComparison.Ordinal);
         Assert.Contains("home-moved: `tray-count/tray-eye/1`", report.Said(), StringComparison.Ordinal);
-        Assert.Contains("`after` has 1 error; what depends on it is not compared", report.Limits);
+        var limit = Assert.Single(report.Limits, limit => limit.StartsWith("`after` has 1 error (CFG", StringComparison.Ordinal));
+        Assert.Contains($"`{ReviewPair.Eye}` line ", limit, StringComparison.Ordinal);
+        Assert.EndsWith("; what depends on it is not compared", limit, StringComparison.Ordinal);
         Assert.Contains("pages are not compared: a side with errors has none", report.Limits);
         Assert.DoesNotContain("option-removed", report.Said(), StringComparison.Ordinal);
+    }
+
+    // Law: what was not compared is never called unchanged.
+    [Fact]
+    public void Pages_that_were_not_compared_are_not_called_unchanged()
+    {
+        var headline = ReviewHeadlines.Unchanged(ReviewPair.Compare(BaseCatalogue.Whole, Broken));
+        Assert.DoesNotContain("pages", headline, StringComparison.Ordinal);
+        Assert.Contains("pages", ReviewHeadlines.Unchanged(ReviewPair.Compare(BaseCatalogue.Whole, BaseCatalogue.Whole)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -34,7 +46,7 @@ public class BrokenSideTests
     {
         var report = ReviewPair.Compare(Broken, ReviewPair.Changed);
         Assert.Contains("fault-gone: CFG", report.Said(), StringComparison.Ordinal);
-        Assert.Contains("`before` has 1 error; what depends on it is not compared", report.Limits);
+        Assert.Contains(report.Limits, limit => limit.StartsWith("`before` has 1 error (CFG", StringComparison.Ordinal));
     }
 
     [Fact]

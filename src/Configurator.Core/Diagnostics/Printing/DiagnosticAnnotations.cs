@@ -8,7 +8,8 @@ namespace Configurator.Core.Diagnostics.Printing;
 /// there.</remarks>
 public static class DiagnosticAnnotations
 {
-    public static string Of(IEnumerable<Diagnostic> diagnostics)
+    /// <param name="folder">The catalogue's, from the repository's top; empty where it is the top.</param>
+    public static string Of(IEnumerable<Diagnostic> diagnostics, string folder = "")
     {
         var text = new StringBuilder();
         foreach (
@@ -20,20 +21,20 @@ public static class DiagnosticAnnotations
         {
             foreach (var diagnostic in level.Take(WorkflowCommand.EachLevelMax))
             {
-                text.Append(Command(diagnostic)).Append('\n');
+                text.Append(Command(diagnostic, folder)).Append('\n');
             }
         }
 
         return text.ToString();
     }
 
-    private static string Command(Diagnostic diagnostic) =>
+    private static string Command(Diagnostic diagnostic, string folder) =>
         WorkflowCommand.Of(
             diagnostic.Rule.Severity,
-            diagnostic.Span,
+            diagnostic.Span.Below(folder),
             $"{diagnostic.Rule.Code}: {diagnostic.Rule.Title}",
             new[] { diagnostic.Message }
-                .Concat(diagnostic.Notes.Select(note => $"{note.Span}: {note.Message}"))
+                .Concat(diagnostic.Notes.Select(note => $"{note.Span.Below(folder)}: {note.Message}"))
                 .Concat(diagnostic.Fix is { } fix ? [$"to fix: {fix.Message}"] : Array.Empty<string>())
         );
 }

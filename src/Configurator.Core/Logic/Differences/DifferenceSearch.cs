@@ -10,6 +10,9 @@ internal sealed class DifferenceSearch
 {
     private const int ExamplesMax = 5;
 
+    /// <summary>A search that works more than this is content with the examples it has.</summary>
+    private const long WorkMax = 60_000_000;
+
     /// <summary>Beyond so many options an example is no longer looked for by size.</summary>
     private const int SizeMax = 40;
 
@@ -29,12 +32,29 @@ internal sealed class DifferenceSearch
         AddContrary(kept.Rules.Length);
     }
 
-    public ImmutableArray<DifferenceExample> Find()
+    /// <exception cref="TooEntangledException">Not even one could be found with the work allowed.</exception>
+    /// <param name="workMax">As the search counts it; null for what a review may take.</param>
+    public ImmutableArray<DifferenceExample> Find(long? workMax = null)
     {
         var found = ImmutableArray.CreateBuilder<DifferenceExample>();
+        _search.Solver.WorkMax = _search.Solver.Work + (workMax ?? WorkMax);
+        try
+        {
+            FindInto(found);
+        }
+        catch (TooEntangledException) when (found.Count > 0)
+        {
+            // Those found are the smallest; how many more there are the counts say.
+        }
+
+        return found.ToImmutable();
+    }
+
+    private void FindInto(ImmutableArray<DifferenceExample>.Builder found)
+    {
         if (!_search.Solver.Solve([.. _assumed]))
         {
-            return [];
+            return;
         }
 
         var counter = new ChangeCounter(_search.Solver, Taken(), Math.Min(SizeMax, _search.Options.Variables.Count));
@@ -50,8 +70,6 @@ internal sealed class DifferenceSearch
                 size++;
             }
         }
-
-        return found.ToImmutable();
     }
 
     /// <summary>From now on some rule of the other side is broken, or some option is not to be had there in its

@@ -23,6 +23,12 @@ public sealed record RuleDifference(
     ImmutableArray<DifferenceExample> WonExamples
 )
 {
+    /// <summary>Rules that came, with what each rules out of the configurations before.</summary>
+    public ImmutableArray<ChangedRule> Added { get; init; } = [];
+
+    /// <summary>Rules that are gone, with what each ruled out of the configurations after.</summary>
+    public ImmutableArray<ChangedRule> Gone { get; init; } = [];
+
     public bool IsNone => LostExamples.IsEmpty && WonExamples.IsEmpty;
 
     public static RuleDifference Of(OrderLogic before, OrderLogic after)
@@ -39,7 +45,11 @@ public sealed record RuleDifference(
             countAfter - kept,
             new DifferenceSearch(machine, old, after.Model).Find(),
             new DifferenceSearch(machine, after.Model, old).Find()
-        );
+        )
+        {
+            Added = ChangedRules.Of(after.Model, old, countBefore, after.Limits),
+            Gone = ChangedRules.Of(old, after.Model, countAfter, after.Limits),
+        };
     }
 
     /// <summary>Options in the numbers that both allow, under the rules of both.</summary>

@@ -6,6 +6,22 @@ namespace Configurator.Core.Review.Kinds;
 /// <summary>What is mounted, and what it comes to.</summary>
 public static class HardwareKinds
 {
+    public static readonly ChangeKind CoresChanged = new(
+        "cores-changed",
+        ReviewTopic.Hardware,
+        Severity.Warning,
+        "Cores and terminals",
+        "A wireman lands a wire elsewhere, or another cable, at the same device"
+    );
+
+    public static readonly ChangeKind DeviceRedefined = new(
+        "device-redefined",
+        ReviewTopic.Hardware,
+        Severity.Note,
+        "Devices that are called the same and are not",
+        "Spares in the field, sums and documents follow the new values"
+    );
+
     public static readonly ChangeKind MasterChanged = new(
         "master-changed",
         ReviewTopic.Hardware,
@@ -55,5 +71,14 @@ public static class HardwareKinds
     );
 
     public static ImmutableArray<ChangeKind> All { get; } =
-    [MasterChanged, DeviceChanged, CableChanged, ImageChanged, LoadChanged, WorstLoadChanged];
+    [
+        CoresChanged,
+        DeviceRedefined,
+        MasterChanged,
+        DeviceChanged,
+        CableChanged,
+        ImageChanged,
+        LoadChanged,
+        WorstLoadChanged,
+    ];
 }

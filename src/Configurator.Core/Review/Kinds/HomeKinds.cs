@@ -38,6 +38,14 @@ public static class HomeKinds
         "A port is taken that was free"
     );
 
+    public static readonly ChangeKind BoxCableAdded = new(
+        "box-cable-added",
+        ReviewTopic.Homes,
+        Severity.Note,
+        "New cables into the control box",
+        "The box needs an entry and terminals for it, not only a port in the field"
+    );
+
     public static readonly ChangeKind HomeRemoved = new(
         "home-removed",
         ReviewTopic.Homes,
@@ -55,5 +63,5 @@ public static class HomeKinds
     );
 
     public static ImmutableArray<ChangeKind> All { get; } =
-    [HomeMoved, DesignationChanged, MasterMoved, HomeAdded, HomeRemoved, Renamed];
+    [HomeMoved, DesignationChanged, MasterMoved, HomeAdded, BoxCableAdded, HomeRemoved, Renamed];
 }

@@ -22,6 +22,22 @@ public static class OrderKinds
         "Sales can quote what could not be ordered"
     );
 
+    public static readonly ChangeKind RuleAdded = new(
+        "rule-added",
+        ReviewTopic.Orders,
+        Severity.Note,
+        "New rules",
+        "What each rules out by itself of all that could be ordered before"
+    );
+
+    public static readonly ChangeKind RuleRemoved = new(
+        "rule-removed",
+        ReviewTopic.Orders,
+        Severity.Note,
+        "Rules that are gone",
+        "What each, by itself, ruled out of all that can be ordered now"
+    );
+
     public static readonly ChangeKind MachineRemoved = new(
         "machine-removed",
         ReviewTopic.Orders,
@@ -55,5 +71,5 @@ public static class OrderKinds
     );
 
     public static ImmutableArray<ChangeKind> All { get; } =
-    [OrdersLost, OrdersWon, MachineRemoved, MachineAdded, OptionRemoved, OptionAdded];
+    [OrdersLost, OrdersWon, RuleAdded, RuleRemoved, MachineRemoved, MachineAdded, OptionRemoved, OptionAdded];
 }

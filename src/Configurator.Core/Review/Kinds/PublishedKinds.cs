@@ -31,6 +31,7 @@ public static class PublishedKinds
     )
     {
         IsDiagnosed = true,
+        Compared = "Margin",
     };
 
     public static readonly ChangeKind FindingWorse = new(
@@ -39,7 +40,10 @@ public static class PublishedKinds
         Severity.Warning,
         "Failures that became worse",
         "A limit that was exceeded is exceeded further"
-    );
+    )
+    {
+        Compared = "Margin",
+    };
 
     public static readonly ChangeKind ReleasedReworded = new(
         "released-reworded",
@@ -65,13 +69,43 @@ public static class PublishedKinds
         "Its documents disappear from the site"
     );
 
+    public static readonly ChangeKind OrderEdited = new(
+        "order-edited",
+        ReviewTopic.Published,
+        Severity.Warning,
+        "Published orders that come to something else",
+        "What is ordered, or what comes with it, is not what it was"
+    );
+
+    public static readonly ChangeKind OrderRewritten = new(
+        "order-rewritten",
+        ReviewTopic.Published,
+        Severity.Note,
+        "Published orders written otherwise",
+        "The file ticks other options and comes to the same configuration"
+    );
+
+    public static readonly ChangeKind LimitReached = new(
+        "limit-reached",
+        ReviewTopic.Published,
+        Severity.Warning,
+        "Limits with nothing left",
+        "The check still passes, but what comes next needs more"
+    )
+    {
+        Compared = "Margin",
+    };
+
     public static readonly ChangeKind FindingTightened = new(
         "finding-tightened",
         ReviewTopic.Published,
         Severity.Note,
         "Margins that became smaller",
         "The check still passes"
-    );
+    )
+    {
+        Compared = "Margin",
+    };
 
     public static readonly ChangeKind FindingEased = new(
         "finding-eased",
@@ -79,7 +113,10 @@ public static class PublishedKinds
         Severity.Note,
         "Margins that became larger",
         "There is more room than before"
-    );
+    )
+    {
+        Compared = "Margin",
+    };
 
     public static readonly ChangeKind FindingMended = new(
         "finding-mended",
@@ -131,12 +168,15 @@ public static class PublishedKinds
         ReleasedReworded,
         ReleaseWithdrawn,
         ConfigurationRemoved,
+        OrderEdited,
+        LimitReached,
         FindingTightened,
         FindingEased,
         FindingMended,
         ConfigurationValid,
         ConfigurationAdded,
         Revised,
+        OrderRewritten,
         ChecksChanged,
     ];
 }

@@ -19,7 +19,7 @@ public static class SettingKinds
         ReviewTopic.Settings,
         Severity.Warning,
         "Records of delivered machines that changed",
-        "The record must say where the cables really are"
+        "The record must say where the cables really are: was anything moved in the plant, or only in the file?"
     );
 
     public static readonly ChangeKind SettingChanged = new(

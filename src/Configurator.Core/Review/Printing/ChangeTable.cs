@@ -21,7 +21,9 @@ internal static class ChangeTable
     public static void Append(StringBuilder text, ImmutableArray<Change> changes)
     {
         var columns = Columns.Where(column => changes.Any(change => column.Of(change).Length > 0)).ToList();
-        text.Append("| ").AppendJoin(" | ", columns.Select(column => column.Title)).Append(" |\n");
+        text.Append("| ")
+            .AppendJoin(" | ", columns.Select(column => Title(column.Title, changes[0].Kind)))
+            .Append(" |\n");
         text.Append("| ").AppendJoin(" | ", columns.Select(_ => "---")).Append(" |\n");
         foreach (var change in changes)
         {
@@ -34,6 +36,11 @@ internal static class ChangeTable
             AppendDetails(text, change, "");
         }
     }
+
+    private static string Title(string title, ChangeKind kind) =>
+        kind.Compared.Length == 0 || title is not ("Before" or "Now")
+            ? title
+            : $"{kind.Compared} {title.ToLowerInvariant()}";
 
     public static void AppendDetails(StringBuilder text, Change change, string indent)
     {

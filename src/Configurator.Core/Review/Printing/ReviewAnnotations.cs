@@ -7,7 +7,8 @@ namespace Configurator.Core.Review.Printing;
 /// every other form of the review.</summary>
 public static class ReviewAnnotations
 {
-    public static string Of(ReviewReport report)
+    /// <param name="folder">The catalogue's, from the repository's top; empty where it is the top.</param>
+    public static string Of(ReviewReport report, string folder = "")
     {
         var text = new StringBuilder();
         foreach (
@@ -22,7 +23,7 @@ public static class ReviewAnnotations
                 text.Append(
                         WorkflowCommand.Of(
                             change.Level,
-                            change.Line!.Value,
+                            change.Line!.Value.Below(folder),
                             change.Kind.Title,
                             change.Details.Prepend(change.Sentence)
                         )

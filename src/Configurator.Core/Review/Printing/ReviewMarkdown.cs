@@ -61,6 +61,7 @@ public static class ReviewMarkdown
     {
         var level = changes.Max(change => change.Level);
         var title = string.Create(CultureInfo.InvariantCulture, $"{kind.Title} ({changes.Length})");
+        changes = PageGroups.Of(changes);
         var open =
             changes.Length <= OpenMax ? changes.Length
             : level == Severity.Note ? 0

@@ -18,7 +18,8 @@ public static class ReviewSarif
     private const int ResultsMax = 5000;
 
     /// <param name="rules">Of all stages.</param>
-    public static string Of(ReviewReport report, IEnumerable<Rule> rules, string toolVersion)
+    /// <param name="folder">The catalogue's, from the repository's top; empty where it is the top.</param>
+    public static string Of(ReviewReport report, IEnumerable<Rule> rules, string toolVersion, string folder = "")
     {
         var known = SarifRules.Of(rules.Concat(report.Faults.Select(fault => fault.Diagnostic.Rule)));
         using var bytes = new MemoryStream();
@@ -34,7 +35,7 @@ public static class ReviewSarif
             json.WriteString("id", "configurator-review/");
             json.WriteEndObject();
             json.WriteString("columnKind", "utf16CodeUnits");
-            WriteResults(json, [.. SarifResult.Of(report).Take(ResultsMax)], known);
+            WriteResults(json, [.. SarifResult.Of(report).Take(ResultsMax)], known, folder);
             json.WriteEndObject();
             json.WriteEndArray();
             json.WriteEndObject();
@@ -54,7 +55,12 @@ public static class ReviewSarif
         json.WriteEndObject();
     }
 
-    private static void WriteResults(Utf8JsonWriter json, ImmutableArray<SarifResult> results, SarifRules rules)
+    private static void WriteResults(
+        Utf8JsonWriter json,
+        ImmutableArray<SarifResult> results,
+        SarifRules rules,
+        string folder
+    )
     {
         json.WriteStartArray("results");
         foreach (var result in results)
@@ -68,7 +74,7 @@ public static class ReviewSarif
             json.WriteEndObject();
             json.WriteStartArray("locations");
             json.WriteStartObject();
-            WriteLocation(json, result.Span);
+            WriteLocation(json, result.Span.Below(folder));
             json.WriteEndObject();
             json.WriteEndArray();
             json.WriteStartObject("partialFingerprints");

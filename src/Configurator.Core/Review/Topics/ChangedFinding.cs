@@ -1,4 +1,5 @@
 using Configurator.Core.Engineering;
+using Configurator.Core.Model.Units;
 using Configurator.Core.Review.Kinds;
 
 namespace Configurator.Core.Review.Topics;
@@ -14,8 +15,25 @@ internal sealed record ChangedFinding(ComparedFindings Result, ChangeKind Kind, 
         Now is null ? "there is nothing left to check"
         : Kind == PublishedKinds.FindingFailed || Kind == PublishedKinds.FindingWorse
             ? FindingDiagnostics.Message(Now) + (Now.Fix is { } fix ? $"; to fix: {fix}" : "")
-        : Now.Value is { } value && Now.Limit is { } limit ? $"{value} of {limit}"
+        : Now.Value is { } value && Now.Limit is { } limit ? $"{Title}: {value}, {Bound} {limit}{Earlier(value)}"
         : Now.Statement;
+
+    private string Title => char.ToLowerInvariant(Now!.Rule.Title[0]) + Now.Rule.Title[1..];
+
+    /// <summary>Which way the limit goes, as a margin tells that is not zero.</summary>
+    private string Bound =>
+        new[] { Now, Was }
+            .Select(finding =>
+                finding is { Margin: { } margin, Value: { } value, Limit: { } limit } && margin.Value != 0
+                    ? margin.Value == limit.Value - value.Value
+                        ? "at most"
+                        : "at least"
+                    : null
+            )
+            .FirstOrDefault(bound => bound is not null)
+        ?? "limit";
+
+    private string Earlier(Measure now) => Was?.Value is { } was && was != now ? $" (was {was})" : "";
 
     /// <summary>1 at the limit, more beyond it.</summary>
     public double Tightness =>

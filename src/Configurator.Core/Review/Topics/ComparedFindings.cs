@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Configurator.Core.Engineering;
 using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
 using Configurator.Core.Review.Kinds;
 
 namespace Configurator.Core.Review.Topics;
@@ -54,16 +55,17 @@ internal sealed record ComparedFindings(
         }
 
         return was?.Margin is { } before && now?.Margin is { } after && before.Unit == after.Unit
-            ? Compare(before.Value.CompareTo(after.Value), now.Verdict)
+            ? Compare(before.Value, after.Value, now.Verdict)
             : null;
     }
 
-    private static ChangeKind? Compare(int margins, Verdict now) =>
-        margins switch
+    private static ChangeKind? Compare(Rational was, Rational now, Verdict verdict) =>
+        was.CompareTo(now) switch
         {
             0 => null,
             < 0 => PublishedKinds.FindingEased,
-            _ when now == Verdict.Pass => PublishedKinds.FindingTightened,
-            _ => PublishedKinds.FindingWorse,
+            _ when verdict != Verdict.Pass => PublishedKinds.FindingWorse,
+            _ when now == 0 => PublishedKinds.LimitReached,
+            _ => PublishedKinds.FindingTightened,
         };
 }

@@ -49,7 +49,8 @@ internal static class HomeChanges
     }
 
     private static ChangeKind KindOf(Home? was, Home? now) =>
-        was is null ? HomeKinds.HomeAdded
+        was is null && now is { IsDirect: true } ? HomeKinds.BoxCableAdded
+        : was is null ? HomeKinds.HomeAdded
         : now is null ? HomeKinds.HomeRemoved
         : HomeKinds.HomeMoved;
 

@@ -10,7 +10,8 @@ namespace Configurator.Core.Review.Topics;
 /// <summary>Notes of options and devices that a document will tell its reader, sanitation steps first.</summary>
 internal static class NoteChanges
 {
-    private const int LineLengthMax = 160;
+    /// <summary>Of what changed in a section, so many lines are shown and the others counted.</summary>
+    private const int LinesMax = 4;
 
     public static IEnumerable<Change> Of(ReviewContext context) =>
         Options(context)
@@ -122,24 +123,48 @@ internal static class NoteChanges
             ));
     }
 
-    /// <summary>The first line that differs, on both sides.</summary>
+    /// <summary>Paragraphs and steps that differ, whole: a sentence cut short may lose the step that matters.</summary>
     private static ImmutableArray<string> Lines(string old, string now)
     {
-        var (before, after) = (Split(old), Split(now));
-        return LineDifference.Of(before, after).FirstOrDefault() is not { } hunk
-            ? []
-            :
-            [
-                .. before
-                    .Skip(hunk.BeforeStart)
-                    .Take(Math.Min(1, hunk.BeforeCount))
-                    .Select(line => $"was: {Cut(line)}"),
-                .. after.Skip(hunk.AfterStart).Take(Math.Min(1, hunk.AfterCount)).Select(line => $"now: {Cut(line)}"),
-            ];
+        var (before, after) = (Steps(old), Steps(now));
+        ImmutableArray<string> lines =
+        [
+            .. LineDifference
+                .Of(before, after)
+                .SelectMany(hunk =>
+                    before[hunk.BeforeStart..(hunk.BeforeStart + hunk.BeforeCount)]
+                        .Select(line => $"was: {line}")
+                        .Concat(
+                            after[hunk.AfterStart..(hunk.AfterStart + hunk.AfterCount)].Select(line => $"now: {line}")
+                        )
+                ),
+        ];
+        var more = lines.Length - LinesMax;
+        return more <= 0 ? lines : [.. lines.Take(LinesMax), FormattableString.Invariant($"and {more} more lines")];
+    }
+
+    /// <summary>A line that goes on below is one with what it goes on with.</summary>
+    private static ImmutableArray<string> Steps(string text)
+    {
+        var steps = new List<string>();
+        var isOpen = false;
+        foreach (var line in Split(text))
+        {
+            var isNew = !isOpen || line.Length == 0 || line[0] is '-' or '*' || char.IsAsciiDigit(line[0]);
+            if (isNew && line.Trim().Length > 0)
+            {
+                steps.Add(line.Trim());
+            }
+            else if (line.Trim().Length > 0)
+            {
+                steps[^1] += " " + line.Trim();
+            }
+
+            isOpen = line.Trim().Length > 0;
+        }
+
+        return [.. steps];
     }
 
     private static ImmutableArray<string> Split(string text) => text.Length == 0 ? [] : [.. text.Split('\n')];
-
-    private static string Cut(string line) =>
-        line.Length <= LineLengthMax ? line.Trim() : line[..LineLengthMax].Trim() + " ...";
 }

@@ -27,6 +27,11 @@ internal static class PublishedChanges
             {
                 yield return change;
             }
+
+            if (OrderChanges.Of(context, before.GetValueOrDefault(id), after.GetValueOrDefault(id)) is { } order)
+            {
+                yield return order;
+            }
         }
     }
 

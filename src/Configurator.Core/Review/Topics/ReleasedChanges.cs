@@ -29,7 +29,8 @@ internal static class ReleasedChanges
             {
                 Machine = pair.Machine,
                 Remark =
-                    $"revision {pair.After.Published.Revision} as before, but other {string.Join(", ", results)}; give it a new revision, or undo what changed it",
+                    $"revision {pair.After.Published.Revision} as before, but other {string.Join(", ", results.Select(result => result.Word))}; give it a new revision, or undo what changed it",
+                Details = [.. results.Select(result => result.Say())],
                 PagesBefore = [PagePaths.Of(pair.Before.Published)],
                 PagesAfter = [PagePaths.Of(pair.After.Published)],
             };
@@ -49,7 +50,7 @@ internal static class ReleasedChanges
     }
 
     /// <summary>What of the results is different, in words.</summary>
-    private static IEnumerable<string> Differing(ReviewContext context, ConfigurationPair pair)
+    private static IEnumerable<ReleasedDifference> Differing(ReviewContext context, ConfigurationPair pair)
     {
         var (was, now) = (pair.Before, pair.After);
         (string Word, IEnumerable<string> Before, IEnumerable<string> After)[] parts =
@@ -59,6 +60,7 @@ internal static class ReleasedChanges
             ("homes", Homes(was, context.Renames.Of), Homes(now, key => key)),
             ("masters", Masters(was), Masters(now)),
             ("cables", Cables(was, context.Renames.Of), Cables(now, key => key)),
+            ("cores", Cores(was, context.Renames.Of), Cores(now, key => key)),
             (
                 "findings",
                 Findings(was, context.Renames.OfFinding, now),
@@ -67,12 +69,8 @@ internal static class ReleasedChanges
             ("settings", Settings(was, context.Before.Catalogue), Settings(now, context.After.Catalogue)),
         ];
         return parts
-            .Where(part =>
-                !part
-                    .Before.Order(StringComparer.Ordinal)
-                    .SequenceEqual(part.After.Order(StringComparer.Ordinal), StringComparer.Ordinal)
-            )
-            .Select(part => part.Word);
+            .Select(part => ReleasedDifference.Between(part.Word, part.Before, part.After))
+            .OfType<ReleasedDifference>();
     }
 
     private static IEnumerable<string> Options(EngineeredConfiguration built, Func<OptionId, OptionId> name) =>
@@ -95,6 +93,16 @@ internal static class ReleasedChanges
 
     private static IEnumerable<string> Cables(EngineeredConfiguration built, Func<InstanceKey, InstanceKey> name) =>
         built.Report.Cables.Select(cable => $"{CableChanges.Name(cable, name)} {CableChanges.Say(cable)}");
+
+    /// <summary>What is landed where at devices wired core by core.</summary>
+    private static IEnumerable<string> Cores(EngineeredConfiguration built, Func<InstanceKey, InstanceKey> name) =>
+        built
+            .Report.Fitted.Fitted.Where(instance => instance.Device.Leads is not null)
+            .SelectMany(instance =>
+                instance.Device.Leads!.Cores.Select(core =>
+                    $"{name(instance.Key)} core {core.Core} at {core.At}, {core.Carries}"
+                )
+            );
 
     /// <summary>Verdicts and values; a check that only one side makes, and that passes, changes no result.</summary>
     private static IEnumerable<string> Findings(

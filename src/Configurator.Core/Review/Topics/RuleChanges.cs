@@ -80,7 +80,48 @@ internal static class RuleChanges
                 isBefore: true
             );
         }
+
+        foreach (var rule in difference.Added)
+        {
+            yield return Of(pair, rule, isBefore: false);
+        }
+
+        foreach (var rule in difference.Gone)
+        {
+            yield return Of(pair, rule, isBefore: true);
+        }
     }
+
+    private static Change Of(MachinePair pair, ChangedRule changed, bool isBefore) =>
+        new(
+            isBefore ? OrderKinds.RuleRemoved : OrderKinds.RuleAdded,
+            changed.Rule.Statement,
+            [
+                .. string.IsNullOrEmpty(changed.Rule.Span.Path)
+                    ? ImmutableArray<ReviewPlace>.Empty
+                    : [new(changed.Rule.Span, isBefore)],
+                new(pair.After.Id.Span, IsBefore: false),
+            ]
+        )
+        {
+            Machine = pair.Id,
+            Remark =
+                RuledOut(changed, isBefore)
+                + (changed.Rule.Because is { } because ? $"; {because.In(Text.BaseLanguage)}" : ""),
+            Weight = changed is { RuledOut: { } some, Of: { IsZero: false } all }
+                ? new Rational(some, all).ToDouble()
+                : 0,
+        };
+
+    private static string RuledOut(ChangedRule changed, bool isBefore) =>
+        changed switch
+        {
+            { RuledOut: null } or { Of: null } => "what it rules out is not counted",
+            { RuledOut.IsZero: true } => isBefore ? "ruled nothing out by itself" : "rules nothing out by itself",
+            _ => (isBefore ? "ruled out " : "rules out ")
+                + Count(changed.RuledOut)
+                + Percent(changed.RuledOut.Value, changed.Of.Value),
+        };
 
     /// <param name="isBefore">The rules that the examples break stand on the earlier side.</param>
     private static Change Of(

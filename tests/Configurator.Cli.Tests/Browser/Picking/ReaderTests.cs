@@ -121,7 +121,7 @@ public sealed class ReaderTests(Chromium chromium)
     [Fact]
     public async Task Titles_made_to_do_harm_show_as_text()
     {
-        const string Title = "</script><script>window.harm=1</script><img src=x onerror='window.harm=1'>\" & ' \u05d0\u05d1 `";
+        const string Title = "</script><script>window.harm=1</script><img src=x onerror='window.harm=1'>\" & ' \u200f\u05d0\u05d1\u200e `";
         using var folder = new TempFolder();
         Repository.Copy(Path.Combine(Repository.Cases, "base", "input"), folder.Root);
         var option = folder["options/lids/snap-lid.yaml"];

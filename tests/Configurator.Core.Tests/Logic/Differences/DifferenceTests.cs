@@ -43,6 +43,33 @@ public class DifferenceTests
             both => Machines.Words(both.Machine)
         );
 
+    // Law: a search with less work allowed finds the first of the same examples, or says that it found none.
+    [Fact]
+    public void A_search_that_is_cut_short_keeps_the_examples_it_has()
+    {
+        var machine = Machines.Of([.. "abcdefgh".Select(name => Machines.Option($"{name}"))]);
+        var rule = Machines.Rule("added", new OptionCount(new("a"), 1, null, default));
+        var models = (OrderLogic.Of(machine).Model, OrderLogic.Of(machine with { Rules = [rule] }).Model);
+        var whole = Find(long.MaxValue / 2)!;
+        var partial = Enumerable.Range(0, 400).Select(step => Find(step * 5)).ToList();
+        Assert.All(partial.OfType<string[]>(), found => Assert.Equal(whole[..found.Length], found));
+        Assert.Contains(partial, found => found is null);
+        Assert.Contains(partial, found => found is { Length: > 0 } && found.Length < whole.Length);
+
+        string[]? Find(long work)
+        {
+            try
+            {
+                var found = new DifferenceSearch(machine.Id.Value, models.Item1, models.Item2).Find(work);
+                return [.. found.Select(example => string.Join(' ', example.Configuration.Quantities))];
+            }
+            catch (TooEntangledException)
+            {
+                return null;
+            }
+        }
+    }
+
     // Law: a name means nothing where the new one lists the old.
     [Fact]
     public void Renamed_options_count_as_the_same() =>

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Configurator.Core.Documents;
+using Configurator.Core.Engineering;
+using Configurator.Core.Loading;
+using Configurator.Core.Model;
+using Configurator.Core.Review.Kinds;
+using Configurator.Core.Sources;
+
+namespace Configurator.Core.Review.Topics;
+
+/// <summary>Devices that keep their name and become something else: every value that their file says
+/// otherwise.</summary>
+internal static class DeviceValueChanges
+{
+    private const int NamedMax = 4;
+    private const string Leads = "leads";
+
+    public static IEnumerable<Change> Of(ReviewContext context)
+    {
+        var (before, after) = (Files(context.Before), Files(context.After));
+        return context
+            .After.Catalogue.Devices.Values.Where(device =>
+                context.Before.Catalogue.Devices.ContainsKey(device.Id.Value)
+            )
+            .SelectMany(device =>
+                Of(context, context.Before.Catalogue.Devices[device.Id.Value], device, before, after)
+            );
+    }
+
+    private static IEnumerable<Change> Of(
+        ReviewContext context,
+        Device was,
+        Device now,
+        Dictionary<string, SourceFile> before,
+        Dictionary<string, SourceFile> after
+    )
+    {
+        var (old, values) = (Values(before, was), Values(after, now));
+        return old
+            .Keys.Union(values.Keys, StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .Select(key => new ChangedValue(key, Find(old, key), Find(values, key)))
+            .Where(value => value.Was?.Text != value.Now?.Text)
+            .GroupBy(value => IsOfLeads(value.Key) ? HardwareKinds.CoresChanged : HardwareKinds.DeviceRedefined)
+            .Select(alike => Tell(context, alike.Key, now, [.. alike]));
+    }
+
+    private static Change Tell(
+        ReviewContext context,
+        ChangeKind kind,
+        Device device,
+        ImmutableArray<ChangedValue> values
+    )
+    {
+        ImmutableArray<string> published =
+        [
+            .. context.Configurations.Where(pair => Has(pair.After, device)).Select(pair => pair.Id.Value),
+        ];
+        return new(
+            kind,
+            $"`{device.Id.Value}`",
+            [
+                .. values.Select(value =>
+                    value.Now is { } now ? ReviewPlace.After(now.Span) : ReviewPlace.Before(value.Was!.Value.Span)
+                ),
+                ReviewPlace.After(device.Id.Span),
+            ]
+        )
+        {
+            Remark = published.IsEmpty ? "in no published configuration" : "",
+            Details =
+            [
+                .. values.Take(NamedMax).Select(value => value.Say()),
+                .. values.Length > NamedMax
+                    ? [FormattableString.Invariant($"and {values.Length - NamedMax} more values")]
+                    : ImmutableArray<string>.Empty,
+            ],
+            Configurations = published,
+            Weight = published.Length,
+            PagesBefore = [PagePaths.Of(device.Id.Value)],
+            PagesAfter = [PagePaths.Of(device.Id.Value)],
+        };
+    }
+
+    private static bool Has(EngineeredConfiguration built, Device device) =>
+        built.Report.Fitted.Fitted.Any(instance => instance.Device.Id.Value == device.Id.Value)
+        || built.Report.Fitted.Masters.Any(master => master.Device.Id.Value == device.Id.Value)
+        || built.Report.Cables.Any(cable => cable.Cordset?.Id.Value == device.Id.Value);
+
+    private static bool IsOfLeads(string key) => key.StartsWith(Leads, StringComparison.Ordinal);
+
+    private static (string Text, SourceSpan Span)? Find(
+        ImmutableSortedDictionary<string, (string Text, SourceSpan Span)> values,
+        string key
+    ) => values.TryGetValue(key, out var value) ? value : null;
+
+    private static ImmutableSortedDictionary<string, (string Text, SourceSpan Span)> Values(
+        Dictionary<string, SourceFile> files,
+        Device device
+    ) =>
+        files.TryGetValue(device.Id.Span.Path, out var file)
+        && SourceText.Decode(file) is { } text
+        && YamlReader.Read(text).Root is { } root
+            ? WrittenValues.Of(root)
+            : ImmutableSortedDictionary<string, (string, SourceSpan)>.Empty;
+
+    private static Dictionary<string, SourceFile> Files(ReviewSide side) =>
+        side
+            .Sources.Files.DistinctBy(file => file.Path, StringComparer.Ordinal)
+            .ToDictionary(file => file.Path, StringComparer.Ordinal);
+
+    private sealed record ChangedValue(
+        string Key,
+        (string Text, SourceSpan Span)? Was,
+        (string Text, SourceSpan Span)? Now
+    )
+    {
+        public string Say() =>
+            (Was, Now) switch
+            {
+                ({ } was, { } now) => $"{Key}: {was.Text} → {now.Text}",
+                ({ } was, null) => $"{Key}: is gone, was {was.Text}",
+                (null, { } now) => $"{Key}: is new, {now.Text}",
+                _ => Key,
+            };
+    }
+}
