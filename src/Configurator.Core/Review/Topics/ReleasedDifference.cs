@@ -28,8 +28,10 @@ internal sealed record ReleasedDifference(string Word, ImmutableArray<string> Go
     private static string Named(ImmutableArray<string> entries)
     {
         var more = entries.Length - NamedMax;
-        return string.Join(" | ", entries.Take(NamedMax).Select(entry => $"`{entry}`"))
-            + (more > 0 ? FormattableString.Invariant($" and {more} more") : "");
+        return string.Join(
+                " | ",
+                entries.Take(NamedMax).Select(entry => $"`{entry.Replace("`", "", StringComparison.Ordinal)}`")
+            ) + (more > 0 ? FormattableString.Invariant($" and {more} more") : "");
     }
 
     /// <summary>What is there twice differs from what is there once.</summary>
