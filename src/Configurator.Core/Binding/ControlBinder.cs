@@ -63,6 +63,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             ? new(station, entries.Value, inputs.Value)
             {
                 Safety = Safety(f),
+                Channel = f.One<string>("channel")?.Select(BreakerChannel.Parse),
                 TerminalTorque = f.Value<Quantity>("terminal-torque"),
             }
             : null;
@@ -72,6 +73,10 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
         && offer.One<int>("inputs") is { } inputs
         && offer.One<int>("outputs") is { } outputs
             ? new(inputs.Value, outputs.Value, offer.Value("test-pulses", otherwise: false))
+            {
+                Controller = offer.One<string>("controller"),
+                TorqueOff = offer.One<string>("torque-off"),
+            }
             : null;
 
     private CordsetChoice? Cordsets(Fields f)

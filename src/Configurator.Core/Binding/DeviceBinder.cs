@@ -200,6 +200,8 @@ internal static class DeviceBinder
                 DeviceEnd = f.Value("device-end", PlugForm.Straight),
                 FarEnd = f.Value("far-end", PlugForm.Straight),
                 Torque = f.Value<Quantity>("torque"),
+                Diameter = f.Value<Quantity>("diameter"),
+                BendRadius = f.Value<Quantity>("bend-radius"),
             }
             : null;
 
@@ -215,8 +217,15 @@ internal static class DeviceBinder
                             core.Value<string>("core") ?? "",
                             core.Value<string>("at") ?? "",
                             core.Value<string>("carries") ?? ""
-                        )),
+                        )
+                        {
+                            LeadsTo = core.Value("leads-to", CoreTarget.Unsaid),
+                        }),
                 ]
             )
+            {
+                Diameter = f.Value<Quantity>("diameter"),
+                BendRadius = f.Value<Quantity>("bend-radius"),
+            }
             : null;
 }

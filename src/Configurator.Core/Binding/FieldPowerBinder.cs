@@ -2,6 +2,7 @@ using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
+using Configurator.Core.Sources;
 
 namespace Configurator.Core.Binding;
 
@@ -27,9 +28,9 @@ internal static class FieldPowerBinder
             : null;
     }
 
-    /// <summary>Each circuit names a fit of the standard machine; nothing is said where a fit has no sound
-    /// name.</summary>
-    public static void FindSupplies(FieldPower? power, Fields machine, ICollection<Diagnostic> report)
+    /// <summary>Supplies, breakers and what drops a circuit are fits of the standard machine; nothing is said where a
+    /// fit has no sound name.</summary>
+    public static void FindParts(ControlArchitecture? control, Fields machine, ICollection<Diagnostic> report)
     {
         var fits = machine.Records("standard").Select(fit => fit.One<string>("fit")).ToList();
         if (!machine.AreSound("standard") || fits.Contains(null))
@@ -38,11 +39,23 @@ internal static class FieldPowerBinder
         }
 
         var names = Names<string>.Of("standard fit", fits.Select(fit => fit!.Value.Value), name => name);
-        foreach (var circuit in power?.Circuits ?? [])
+        foreach (var name in control is null ? [] : NamedParts(control))
         {
-            names.Find(circuit.Supply, report);
+            names.Find(name, report);
         }
     }
+
+    private static IEnumerable<Located<string>> NamedParts(ControlArchitecture control) =>
+        (control.Power?.Circuits ?? [])
+            .SelectMany(circuit =>
+                new Located<string>?[] { circuit.Supply, circuit.SwitchedBy, FitOf(circuit.Channel) }
+            )
+            .Append(FitOf(control.Box.Channel))
+            .Append(control.Box.Safety?.Controller)
+            .Append(control.Box.Safety?.TorqueOff)
+            .OfType<Located<string>>();
+
+    private static Located<string>? FitOf(Located<BreakerChannel>? channel) => channel?.Select(at => at.Fit.Value);
 
     private static FieldCircuit? Circuit(Fields f) =>
         f.One<string>("circuit") is { } name
@@ -53,6 +66,8 @@ internal static class FieldPowerBinder
             ? new(name, feeds.Value, supply, protection, trips)
             {
                 DroppedBy = f.Value<Text>("dropped-by"),
+                SwitchedBy = f.One<string>("switched-by"),
+                Channel = f.One<string>("channel")?.Select(BreakerChannel.Parse),
                 StaysAlive = f.Value("stays-alive", otherwise: false),
             }
             : null;

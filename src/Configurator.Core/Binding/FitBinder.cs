@@ -17,6 +17,16 @@ internal static class FitBinder
         ICollection<Diagnostic> report
     ) => [.. all.Select(f => Read(f, devices, report)).OfType<Fit>()];
 
+    /// <summary>What feeds any of these is one of those.</summary>
+    public static void FindFeeders(IEnumerable<Fit> fed, IEnumerable<Fit> among, ICollection<Diagnostic> report)
+    {
+        var names = Names<Fit>.Of("fit", among, fit => fit.Name.Value.Value);
+        foreach (var feeder in fed.SelectMany(fit => fit.FedBy))
+        {
+            names.Find(feeder, report);
+        }
+    }
+
     private static Fit? Read(Fields f, Names<Device> devices, ICollection<Diagnostic> report)
     {
         if (ReadForm(f, devices, report) is not { } fit)
@@ -62,6 +72,9 @@ internal static class FitBinder
             Simultaneity = f.Value<Quantity>("simultaneity"),
             MovesAt = f.Value<Quantity>("moves-at"),
             AnswerWithin = f.Value<Quantity>("answer-within"),
+            FedBy = f.Many<string>("fed-by"),
+            DroppedBy = f.Value<Text>("dropped-by"),
+            HasNetwork = f.Value("network", otherwise: false),
             On = f.Table<Fields>("on")
                 .ToImmutableSortedDictionary(
                     entry => new MachineId(entry.Key.Value),

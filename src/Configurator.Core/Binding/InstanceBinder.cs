@@ -18,6 +18,7 @@ internal static class InstanceBinder
     )
     {
         CheckNames(machine, report);
+        CheckFeeders(machine, report);
         var standard = SpreadAll(machine.Id.Value, null, machine.Standard);
         var brought = machine
             .Options.Values.Select(option =>
@@ -96,6 +97,20 @@ internal static class InstanceBinder
                     ),
                     "name one station for each that can be ordered"
                 )
+            );
+        }
+    }
+
+    /// <summary>What feeds a fit of the standard machine may come with an option; nothing is said where one of these
+    /// has a fault.</summary>
+    private static void CheckFeeders(Machine machine, ICollection<Diagnostic> report)
+    {
+        if (machine.FaultyOptions.IsEmpty && machine.IsWhole)
+        {
+            FitBinder.FindFeeders(
+                machine.Standard,
+                machine.Standard.Concat(machine.Options.Values.SelectMany(option => option.Fits)),
+                report
             );
         }
     }

@@ -90,7 +90,7 @@ internal static class MachineBinder
             ).Bind(washing)
             : null;
         var standard = FitBinder.Bind(f.Records("standard"), devices, report);
-        FieldPowerBinder.FindSupplies(control?.Power, f, report);
+        FieldPowerBinder.FindParts(control, f, report);
         var machine = new Machine(
             id,
             f.Value<Text>("title") ?? Text.Of(id.Value.Value),

@@ -77,6 +77,11 @@ internal static class OptionBinder
         var before = report.Count;
         var quantity = f.Value<Fields>("quantity") is { } range ? ReadQuantity(range, file.Id, report) : null;
         var fits = FitBinder.Bind(f.Records("fits"), devices, report);
+        if (fits.Length == f.Records("fits").Length)
+        {
+            FitBinder.FindFeeders(fits, fits, report);
+        }
+
         TagChecks.OfOption(file.Id, report);
         if (!f.Has("offered-on") || quantity is null == f.Has("quantity"))
         {

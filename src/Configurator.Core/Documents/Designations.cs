@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Model;
 
@@ -44,6 +45,19 @@ public sealed record Designations(DesignationStyle Style)
     /// <c>:XD2</c>, on the network <c>:XF1</c> and <c>:XF2</c>.</summary>
     public string TrunkPort(Master master, bool isPower, bool isInlet) =>
         $"{Of(master)}:{(isPower ? PowerSocket : NetworkSocket)}{(isInlet ? "1" : "2")}";
+
+    /// <summary>Where the trunk leaves a master, power and network.</summary>
+    public ImmutableArray<string> OutletsOf(Master master) =>
+        [TrunkPort(master, isPower: true, isInlet: false), TrunkPort(master, isPower: false, isInlet: false)];
+
+    /// <summary>A network cable of its own, and its socket in the wall of the box and at the device.</summary>
+    public string NetworkCableOf(FitInstance instance) =>
+        Product(instance.Key.Fit.Value, NetworkCable, instance.Key.Ordinal);
+
+    public string NetworkSocketOf(FitInstance instance) =>
+        Product(instance.Key.Fit.Value, NetworkSocket, instance.Key.Ordinal);
+
+    public string NetworkPortOf(FitInstance instance) => $"{Of(instance)}:{NetworkSocket}1";
 
     /// <summary>The splitter that brings a second signal to a port.</summary>
     public string SplitterOf(FitInstance second) => Product(second.Key.Fit.Value, SplitterLetters, second.Key.Ordinal);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
+using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
 
@@ -14,6 +15,13 @@ internal sealed record DocumentContext(EngineeredCatalogue Engineered, SiteWords
     public Catalogue Catalogue => Engineered.Catalogue;
 
     public Designations Designations { get; } = new(Engineered.Catalogue.Site.Designations);
+
+    /// <summary>Inputs and outputs of the box, machine by machine.</summary>
+    public ImmutableDictionary<MachineId, BoxNumbers> Numbers { get; } =
+        Engineered.Proved.Logic.ToImmutableDictionary(
+            proof => proof.Key,
+            proof => proof.Value.Logic.Machine.IsWhole ? BoxNumbers.Of(proof.Value.Logic) : BoxNumbers.None
+        );
 
     public UnitPrinter Units { get; } = new(Engineered.Catalogue.Site.Units);
 

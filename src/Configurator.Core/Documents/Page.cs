@@ -68,4 +68,27 @@ public sealed record Section(string Id, string Title, ImmutableArray<Block> Bloc
 /// <param name="State">Draft or released, as printed.</param>
 /// <param name="Approval">Who released it and when; empty for a draft.</param>
 /// <param name="Definitions">Revision of the definitions it was made from.</param>
-public sealed record DocumentControl(string Number, string Revision, string State, string Approval, string Definitions);
+public sealed record DocumentControl(string Number, string Revision, string State, string Approval, string Definitions)
+{
+    /// <summary>Failed findings that somebody accepts, with reason and end.</summary>
+    public ImmutableArray<string> Deviations { get; init; } = [];
+
+    /// <summary>How it came to this revision, oldest first.</summary>
+    public ImmutableArray<RevisionLine> History { get; init; } = [];
+
+    /// <summary>For the foot of every sheet that is printed.</summary>
+    public string Stamp(SiteWords words) =>
+        string.Join(
+            " | ",
+            new[]
+            {
+                Number,
+                $"{words.Revision} {Revision}",
+                Approval.Length > 0 ? $"{State}: {Approval}" : State,
+                $"{words.Definitions}: {Definitions}",
+            }
+        );
+}
+
+/// <summary>One line of a revision table.</summary>
+public sealed record RevisionLine(string Revision, string On, string By, string Change);

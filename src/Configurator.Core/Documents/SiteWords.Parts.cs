@@ -85,6 +85,63 @@ public sealed partial record SiteWords
 
     public string PowerTests => Say("Supply and trunk", "Alimentación y troncal");
 
+    public string LoadTests => Say("Motors and heaters", "Motores y calefactores");
+
+    public string DirectTests => Say("Wired straight to the box", "Cableado directo al armario");
+
+    public string MeasureInsulation =>
+        Say(
+            "each conductor to PE, 500 V DC, isolated and locked; drive or switch, electronics and probes disconnected",
+            "cada conductor a PE, 500 V CC, con corte y bloqueo; variador o interruptor, electrónica y sondas desconectados"
+        );
+
+    public string InsulationExpected => Say("at least 1 Mohm", "al menos 1 Mohm");
+
+    public string LookRotation =>
+        Say("short run at the lowest speed, guards closed", "marcha breve a la velocidad mínima, resguardos cerrados");
+
+    public string MeasureHeater =>
+        Say(
+            "resistance between phases, cold, isolated and locked; switch disconnected",
+            "resistencia entre fases, en frío, con corte y bloqueo; interruptor desconectado"
+        );
+
+    public string HeaterExpected => Say("the same between all phases, and U²/P", "igual entre todas las fases, y U²/P");
+
+    public string LookHeating =>
+        Say("release heating, clamp meter on each phase", "habilitar el calefactor, pinza en cada fase");
+
+    public string HeatingExpected =>
+        Say(
+            "the same current in each phase; its own probe rises",
+            "misma corriente en cada fase; sube su propia sonda"
+        );
+
+    public string LookNetwork => Say("network link at both ends", "enlace de red en ambos extremos");
+
+    public string NetworkExpected =>
+        Say(
+            "lamp on, no lost frames while the machine runs",
+            "luz encendida, sin tramas perdidas con la máquina en marcha"
+        );
+
+    public string ZeroVolts => Say("0 V of sensors and of actuators", "0 V de sensores y de actuadores");
+
+    public string MeasureZeroVolts =>
+        Say(
+            "ohms from M to 2M at the last master; power off and locked, earth links of both 0 V open",
+            "ohmios de M a 2M en el último maestro; sin tensión y bloqueado, puentes a tierra de ambos 0 V abiertos"
+        );
+
+    public string NoContinuity => Say("no continuity", "sin continuidad");
+
+    public string ZeroVoltsTolerance =>
+        Say("more than 100 kohm; close both links again", "más de 100 kohm; vuelva a cerrar los dos puentes");
+
+    public string TestRelease => Say("what it releases, with the stop given", "lo que habilita, con la parada dada");
+
+    public string Dropped => Say("dropped", "desconectado");
+
     public string PortTests => Say("Port by port", "Puerto por puerto");
 
     public string SafetyTests => Say("Stops and safety devices", "Paradas y dispositivos de seguridad");

@@ -25,6 +25,56 @@ public sealed partial record SiteWords
             "Qué lleva cada pin donde el troncal sale del armario, y qué lo protege y lo desconecta."
         );
 
+    public string InsideBox => Say("Inside the control box", "Dentro del armario");
+
+    public string InsideLead =>
+        Say(
+            "What lies between supply and trunk socket, and what drops it. I, T and Q are inputs, their test pulses and outputs of the safety controller; every order of the machine has the same numbers. A feedback contact is fed by the test pulse of its input. The 0 V of sensors and of actuators are joined nowhere but at their own supplies.",
+            "Lo que hay entre la fuente y la toma del troncal, y qué lo desconecta. I, T y Q son entradas, sus impulsos de prueba y salidas del controlador de seguridad; los números son los mismos en cada pedido de la máquina. Un contacto de realimentación se alimenta con el impulso de prueba de su entrada. Los 0 V de sensores y de actuadores no se unen en ningún sitio salvo en sus propias fuentes."
+        );
+
+    public string LeadsOn => Say("Leads on to", "Sigue hacia");
+
+    public string Strip => Say("Strip", "Pelado");
+
+    public string EarthBar => Say("PE bar", "barra PE");
+
+    public string PlainInput => Say("plain input", "entrada normal");
+
+    public string PlainOutput => Say("plain output", "salida normal");
+
+    public string FastInputNumber => Say("fast input", "entrada rápida");
+
+    public string SafetyChannel => Say("coil, channel", "bobina, canal");
+
+    public string FeedbackChannel => Say("feedback contact", "contacto de realimentación");
+
+    public string TorqueOff => Say("safe torque off, both channels", "par desconectado seguro, ambos canales");
+
+    public string SwitchedBy => Say("Switched by", "Conmutado por");
+
+    public string InputsAt => Say("At inputs", "En entradas");
+
+    public string OutputsAt => Say("At outputs", "En salidas");
+
+    public string LayingList => Say("Laying list", "Lista de tendido");
+
+    public string LayingLead =>
+        Say(
+            "In the order in which the machine is cabled. The way names the points of the cable path that it passes, as the definition of the machine calls them; at both ends the cable drops to its station. Glands are for the cable as stated; their maker decides.",
+            "En el orden de cableado de la máquina. El recorrido nombra los puntos de la canalización por los que pasa, tal como los llama la definición de la máquina; en ambos extremos el cable baja a su estación. Los prensaestopas son para el cable indicado; decide su fabricante."
+        );
+
+    public string WayPassed => Say("Way", "Recorrido");
+
+    public string Lane => Say("Lane", "Pista");
+
+    public string OfHowMany => Say("of", "de");
+
+    public string Gland => Say("Entry at the box", "Entrada en el armario");
+
+    public string BendRadius => Say("Bend radius", "Radio de curvatura");
+
     public string Wire => Say("Wire", "Hilo");
 
     public string AtBox => Say("At the box", "En el armario");

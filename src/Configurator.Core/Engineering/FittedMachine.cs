@@ -73,6 +73,9 @@ public sealed record FittedMachine(
                     .Select(port => new Home(carrier.Name, port))
             );
 
+    /// <summary>The master at the end of the trunk, whose outlets lead nowhere; null where none is mounted.</summary>
+    public Master? LastMaster => Masters.IsEmpty ? null : Masters[^1];
+
     /// <summary>Where the ports of a carrier are: a master's station or a hub's; null where it is not
     /// mounted.</summary>
     public Station? StationOf(MasterName carrier) =>

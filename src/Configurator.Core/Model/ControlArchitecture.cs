@@ -58,6 +58,10 @@ public sealed record ControlBox(Station Station, int Entries, int DirectInputs)
     /// <summary>Null where the machine does not say: then safety inputs and outputs are not counted.</summary>
     public SafetyOffer? Safety { get; init; }
 
+    /// <summary>The channel that feeds 24 V to what is wired directly into it; null where the machine does not
+    /// say.</summary>
+    public Located<BreakerChannel>? Channel { get; init; }
+
     /// <summary>Of its screw terminals; null where they are spring terminals.</summary>
     public Quantity? TerminalTorque { get; init; }
 }

@@ -151,12 +151,28 @@ public sealed record Cordset(
 
     /// <summary>Of both plugs; null where its maker states none.</summary>
     public Quantity? Torque { get; init; }
+
+    /// <summary>Across the jacket; null where nobody says.</summary>
+    public Quantity? Diameter { get; init; }
+
+    /// <summary>Smallest when fixed; null where its maker states none.</summary>
+    public Quantity? BendRadius { get; init; }
 }
 
 /// <summary>A cable that is cut to length and wired from a device into the box, its cores in the order of the
 /// terminals.</summary>
-public sealed record Leads(Quantity Conductor, string Jacket, bool IsShielded, ImmutableArray<LeadCore> Cores);
+public sealed record Leads(Quantity Conductor, string Jacket, bool IsShielded, ImmutableArray<LeadCore> Cores)
+{
+    /// <summary>Across the jacket; null where nobody says.</summary>
+    public Quantity? Diameter { get; init; }
+
+    /// <summary>Smallest when fixed; null where its maker states none.</summary>
+    public Quantity? BendRadius { get; init; }
+}
 
 /// <param name="Core">What is printed on it, or its colour in IEC 60757 letters.</param>
 /// <param name="At">Terminal or pin at the device.</param>
-public sealed record LeadCore(string Core, string At, string Carries);
+public sealed record LeadCore(string Core, string At, string Carries)
+{
+    public CoreTarget LeadsTo { get; init; }
+}

@@ -55,6 +55,24 @@ public enum PinTwoOffer
     Either,
 }
 
+/// <summary>Where a core leads on to from its terminal in the box.</summary>
+public enum CoreTarget
+{
+    Unsaid,
+    Supply,
+    ZeroVolts,
+    Earth,
+    SafetyInput,
+    SafetyOutput,
+    TestPulse,
+    FastInput,
+    Input,
+    Output,
+
+    /// <summary>The drive, switch or starter that feeds the device.</summary>
+    Feeder,
+}
+
 /// <summary>How a plug leaves its socket.</summary>
 public enum PlugForm
 {

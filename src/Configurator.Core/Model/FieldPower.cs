@@ -33,6 +33,12 @@ public sealed record FieldCircuit(
     /// <summary>The stop function that drops it; null where none does.</summary>
     public Text? DroppedBy { get; init; }
 
+    /// <summary>The standard fit whose contacts drop it; null where the machine does not say.</summary>
+    public Located<string>? SwitchedBy { get; init; }
+
+    /// <summary>Of the breaker that protects it; null where the machine does not say.</summary>
+    public Located<BreakerChannel>? Channel { get; init; }
+
     /// <summary>It has to live through a stop, so that sensors and communication do.</summary>
     public bool StaysAlive { get; init; }
 }

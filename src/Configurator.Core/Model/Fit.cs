@@ -33,6 +33,15 @@ public sealed record Fit(Located<FitName> Name, Located<DeviceId> Device, Immuta
     /// <summary>From event to answer, at most; null where it does not matter.</summary>
     public Quantity? AnswerWithin { get; init; }
 
+    /// <summary>What drives, switches or feeds it from inside the box: the first of these that is fitted.</summary>
+    public ImmutableArray<Located<string>> FedBy { get; init; } = [];
+
+    /// <summary>The stop function that drops its safety outputs; null where nobody says.</summary>
+    public Text? DroppedBy { get; init; }
+
+    /// <summary>It has a network cable of its own from the box, beside its other one.</summary>
+    public bool HasNetwork { get; init; }
+
     /// <summary>What differs on some machines.</summary>
     public ImmutableSortedDictionary<MachineId, FitDifference> On { get; init; } =
         ImmutableSortedDictionary<MachineId, FitDifference>.Empty;

@@ -14,26 +14,45 @@ public sealed record Route(ImmutableArray<RouteNode> Nodes, ImmutableArray<Route
 {
     public RouteNode? Find(NodeId id) => Nodes.FirstOrDefault(node => node.Id == id);
 
-    /// <summary>The shortest way along the path from one node to every node that it reaches (Dijkstra).</summary>
-    public ImmutableDictionary<NodeId, Micrometres> DistancesFrom(NodeId start)
+    /// <summary>The shortest way along the path from one node to every node that it reaches.</summary>
+    public ImmutableDictionary<NodeId, Micrometres> DistancesFrom(NodeId start) =>
+        TreeFrom(start).ToImmutableDictionary(node => node.Key, node => node.Value.Length);
+
+    /// <summary>The nodes of that shortest way, both ends included; empty where none leads there.</summary>
+    public ImmutableArray<NodeId> Way(NodeId start, NodeId end)
     {
-        var open = new PriorityQueue<NodeId, (long, string)>();
-        var best = new Dictionary<NodeId, Micrometres>();
-        open.Enqueue(start, (0, start.Value));
-        while (open.TryDequeue(out var node, out var at))
+        var tree = TreeFrom(start);
+        var way = new List<NodeId>();
+        for (NodeId? at = tree.ContainsKey(end) ? end : null; at is { } node; at = tree[node].Before)
         {
-            if (!best.TryAdd(node, new(at.Item1)))
+            way.Add(node);
+        }
+
+        way.Reverse();
+        return [.. way];
+    }
+
+    /// <summary>How far each node is, and which comes before it on the way (Dijkstra; of equal ways the first by
+    /// name).</summary>
+    private Dictionary<NodeId, (Micrometres Length, NodeId? Before)> TreeFrom(NodeId start)
+    {
+        var open = new PriorityQueue<(NodeId Node, NodeId? Before), (long, string)>();
+        var best = new Dictionary<NodeId, (Micrometres, NodeId?)>();
+        open.Enqueue((start, null), (0, start.Value));
+        while (open.TryDequeue(out var step, out var at))
+        {
+            if (!best.TryAdd(step.Node, (new(at.Item1), step.Before)))
             {
                 continue;
             }
 
-            foreach (var (next, length) in StepsFrom(node).Where(step => !best.ContainsKey(step.Next)))
+            foreach (var (next, length) in StepsFrom(step.Node).Where(next => !best.ContainsKey(next.Next)))
             {
-                open.Enqueue(next, (at.Item1 + length.Value, next.Value));
+                open.Enqueue((next, step.Node), (at.Item1 + length.Value, $"{next.Value} {step.Node.Value}"));
             }
         }
 
-        return best.ToImmutableDictionary();
+        return best;
     }
 
     private IEnumerable<(NodeId Next, Micrometres Length)> StepsFrom(NodeId node) =>

@@ -1,3 +1,5 @@
+using Configurator.Core.Sources;
+
 namespace Configurator.Core.Model;
 
 /// <summary>What a safety device needs of the box.</summary>
@@ -6,7 +8,15 @@ namespace Configurator.Core.Model;
 public sealed record SafetyNeeds(int Inputs, int Outputs, TestPulses Pulses);
 
 /// <summary>What the box offers safety devices.</summary>
-public sealed record SafetyOffer(int Inputs, int Outputs, bool GivesPulses);
+public sealed record SafetyOffer(int Inputs, int Outputs, bool GivesPulses)
+{
+    /// <summary>The standard fit that has these inputs and outputs; null where the machine does not say.</summary>
+    public Located<string>? Controller { get; init; }
+
+    /// <summary>The standard fit that drops safe torque off of every drive; null where the machine does not
+    /// say.</summary>
+    public Located<string>? TorqueOff { get; init; }
+}
 
 /// <summary>How shorts in the cable of a safety device are found.</summary>
 public enum TestPulses

@@ -89,6 +89,8 @@ internal static class DeviceShape
             Optional("device-end", WordShape.Of<PlugForm>(), "Form of the plug at the device; straight if left out."),
             Optional("far-end", WordShape.Of<PlugForm>(), "Form of the plug at the other end; straight if left out."),
             Optional("torque", Of(Dimension.Torque), "Tightening torque of its plugs, as its maker states it."),
+            Optional("diameter", Of(Dimension.Length), "Across the jacket."),
+            Optional("bend-radius", Of(Dimension.Length), "Smallest bend of the fixed cable, as its maker states it."),
         ]
     );
 
@@ -98,6 +100,11 @@ internal static class DeviceShape
             Required("core", Line, "What is printed on it, or its colour in IEC 60757 letters."),
             Required("at", Line, "Terminal or pin at the device."),
             Required("carries", Line, "What it carries, such as `motor phase U`."),
+            Optional(
+                "leads-to",
+                WordShape.Of<CoreTarget>(),
+                "Where it leads on to inside the box; unsaid if left out."
+            ),
         ]
     );
 
@@ -107,6 +114,8 @@ internal static class DeviceShape
             Required("conductor", Of(Dimension.CrossSection), "Cross-section of one core."),
             Required("jacket", Line, "Material of the jacket."),
             Optional("shielded", Flag, "It has a shield, to be clamped at the box."),
+            Optional("diameter", Of(Dimension.Length), "Across the jacket; the size of its gland follows from it."),
+            Optional("bend-radius", Of(Dimension.Length), "Smallest bend of the fixed cable, as its maker states it."),
             Required("cores", new ListShape(Lead), "Its cores, in the order of the terminals in the box."),
         ]
     );

@@ -58,12 +58,19 @@ internal static class MachineShape
         ]
     );
 
+    private static readonly PatternShape AChannel = new(
+        "`FIT/ORDINAL:CHANNEL` of a standard fit, such as `breakers/1:3`",
+        "^[a-z0-9-]+/[1-9][0-9]?:[1-9][0-9]?$"
+    );
+
     private static readonly RecordShape SafetyOffer = new(
         "safety offer",
         [
             Required("inputs", Count, "Safety inputs, one a channel."),
             Required("outputs", Count, "Safety outputs."),
             Required("test-pulses", Flag, "Are pulses sent through plain contacts?"),
+            Optional("controller", Id, "The standard fit that has these inputs and outputs."),
+            Optional("torque-off", Id, "The standard fit that drops safe torque off of every drive."),
         ]
     );
 
@@ -73,6 +80,7 @@ internal static class MachineShape
             Required("station", AStation, "Where it stands."),
             Required("entries", Count, "Cable entries."),
             Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
+            Optional("channel", AChannel, "The breaker channel that feeds 24 V to what is wired directly into it."),
             Optional("terminal-torque", Of(Dimension.Torque), "Of its terminals; spring terminals if left out."),
             Optional("safety", SafetyOffer, "What it offers safety devices; not counted if left out."),
         ]
@@ -123,6 +131,8 @@ internal static class MachineShape
             Required("protection", Of(Dimension.Current), "Rated current of its protective device."),
             Required("trips-at", Of(Dimension.Current), "Current at which that opens at once, for certain."),
             Optional("dropped-by", AText, "The stop function that drops it."),
+            Optional("switched-by", Id, "The standard fit whose contacts drop it."),
+            Optional("channel", AChannel, "The breaker channel that protects it."),
             Optional("stays-alive", Flag, "It has to live through every stop."),
         ]
     );

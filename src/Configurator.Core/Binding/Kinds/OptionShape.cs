@@ -44,6 +44,13 @@ internal static class OptionShape
             ),
             Optional("moves-at", Of(Dimension.Speed), "Speed of what it sees; the machine's `speed` if left out."),
             Optional("answer-within", Of(Dimension.Time), "From event to the controller's answer, at most."),
+            Optional(
+                "fed-by",
+                new ListShape(Id),
+                "What drives, switches or feeds it from inside the box: the first of these fits that is there."
+            ),
+            Optional("dropped-by", AText, "The stop function that drops its safety outputs."),
+            Optional("network", Flag, "It has a network cable of its own from the box, beside its other one."),
             Optional("on", new TableShape(AMachine, Difference), "What differs on some machines."),
         ]
     );

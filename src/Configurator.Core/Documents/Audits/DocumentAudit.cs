@@ -149,7 +149,9 @@ public static class DocumentAudit
             .Concat(
                 fitted.Machine.Sanitation?.Cap is null
                     ? []
-                    : fitted.OpenPorts.Select(port => names.Port(fitted.Machine, port))
+                    : fitted
+                        .OpenPorts.Select(port => names.Port(fitted.Machine, port))
+                        .Concat(fitted.LastMaster is { } last ? names.OutletsOf(last) : [])
             )
             .ToList();
         foreach (var fault in Of("parts-list", mounted).Concat(Of("stock-cables", [.. Column(set, "plug-list", 0)])))

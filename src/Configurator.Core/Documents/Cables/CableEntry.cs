@@ -30,6 +30,10 @@ internal sealed record CableEntry(
 
     public Leads? Leads => Instance?.Device.Leads;
 
+    public Quantity? Diameter => Cordset?.Cordset?.Diameter ?? Leads?.Diameter;
+
+    public Quantity? BendRadius => Cordset?.Cordset?.BendRadius ?? Leads?.BendRadius;
+
     public Quantity? Conductor => Cordset?.Cordset?.Conductor ?? Leads?.Conductor;
 
     public string Jacket => Cordset?.Cordset?.Jacket ?? Leads?.Jacket ?? "";
@@ -64,6 +68,12 @@ internal sealed record CablePlug(string Kind, bool IsSocket, PlugForm Form, Quan
 /// <param name="To">Pin or terminal at the device.</param>
 internal sealed record CableCore(int Number, string Mark, string From, string To, string Carries)
 {
+    /// <summary>Where it leads on to inside the box.</summary>
+    public CoreTarget Target { get; init; }
+
+    /// <summary>Counts from 1 the cores of its cable with that target.</summary>
+    public int Nth { get; init; } = 1;
+
     public bool IsUsed => Carries != PinSignals.NotUsed;
 
     /// <summary>Is its mark a colour of IEC 60757 and no number?</summary>

@@ -26,10 +26,37 @@ internal static class CableList
                 )
                 .ThenBy(cable => cable is DeviceCable device ? device.Home.Port : 0)
                 .ThenBy(cable => cable is DeviceCable { Home.IsPinTwo: true })
+                .ThenBy(cable => cable is NetworkCable)
                 .Select(cable =>
-                    cable is TrunkCable trunk ? Trunk(context, trunk) : Device(context, (DeviceCable)cable)
+                    cable switch
+                    {
+                        TrunkCable trunk => Trunk(context, trunk),
+                        NetworkCable network => Network(context, network),
+                        _ => Device(context, (DeviceCable)cable),
+                    }
                 ),
         ];
+    }
+
+    /// <summary>From a socket in the wall of the box.</summary>
+    private static CableEntry Network(ConfigurationContext context, NetworkCable cable)
+    {
+        var (names, cordset) = (context.Names, cable.Cordset?.Cordset);
+        return new(
+            names.NetworkCableOf(cable.Instance),
+            new(
+                cable.From,
+                names.NetworkSocketOf(cable.Instance),
+                PlugOf(cable.Cordset?.FarPlug, isSocket: false, cordset, cordset?.FarEnd)
+            ),
+            new(
+                cable.To,
+                names.NetworkPortOf(cable.Instance),
+                PlugOf(cable.Cordset?.Plug, isSocket: false, cordset, cordset?.DeviceEnd)
+            ),
+            cable,
+            Moulded(cable.Cordset, pin => TrunkPins.Of(isPower: false, pin))
+        );
     }
 
     /// <summary>Power flows from sleeves to pins, so that no pin is live when unplugged; network ports have sleeves on
@@ -76,7 +103,11 @@ internal static class CableList
             cable,
             cable.Cordset is null
                 ? Hand(from, device)
-                : Moulded(cable.Cordset, pin => Signal(context, device, pin), cable.Home.IsDirect ? from : null)
+                :
+                [
+                    .. Moulded(cable.Cordset, pin => Signal(context, device, pin), cable.Home.IsDirect ? from : null)
+                        .Select(core => core with { Target = PinSignals.TargetOf(device, core.Number) }),
+                ]
         );
     }
 
@@ -109,7 +140,12 @@ internal static class CableList
     private static ImmutableArray<CableCore> Hand(string terminals, Device device) =>
         [
             .. (device.Leads?.Cores ?? []).Select(
-                (core, i) => new CableCore(i + 1, core.Core, $"{terminals}:{Number(i + 1)}", core.At, core.Carries)
+                (core, i) =>
+                    new CableCore(i + 1, core.Core, $"{terminals}:{Number(i + 1)}", core.At, core.Carries)
+                    {
+                        Target = core.LeadsTo,
+                        Nth = device.Leads!.Cores[..i].Count(before => before.LeadsTo == core.LeadsTo) + 1,
+                    }
             ),
         ];
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Documents.Pages.Configurations;
+using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Cables;
@@ -19,6 +20,35 @@ internal static class CableWords
 
     public static string Place(ConfigurationContext context, Station station) =>
         $"{context.Names.Of(station)}, {context.In(station.Title)}";
+
+    /// <summary>The nodes of the cable path, from box or master to device; empty where both ends drop from one
+    /// node.</summary>
+    public static string Way(ConfigurationContext context, CableEntry cable) =>
+        context.Fitted.Machine.Route.Way(cable.From.Station.Node, cable.To.Station.Node) is { Length: > 1 } way
+            ? string.Join(" > ", way)
+            : "";
+
+    /// <summary>Which lane it serves where its fit has one device a lane; else which of how many; empty of a single
+    /// one.</summary>
+    public static string Lane(ConfigurationContext context, CableEntry cable)
+    {
+        if (cable.Instance is not { } instance)
+        {
+            return "";
+        }
+
+        var machine = context.Fitted.Machine;
+        var all = instance.Fit.StationsOn(machine.Id.Value).Length;
+        return all < 2 ? ""
+            : all == machine.Lanes ? DocumentContext.Print(instance.Key.Ordinal)
+            : $"{DocumentContext.Print(instance.Key.Ordinal)} {context.Words.OfHowMany} {DocumentContext.Print(all)}";
+    }
+
+    /// <summary>The socket or the gland by which it enters the box; empty of a cable that does not.</summary>
+    public static string Entry(CableEntry cable) =>
+        cable.Run is TrunkCable { Previous: null } or NetworkCable ? cable.From.Item
+        : cable.From.Plug is null ? Glands.For(cable.Diameter)
+        : "";
 
     /// <summary>Location and item: <c>+INFEEDFRAME =FRONT-KF1:3</c>.</summary>
     public static string End(ConfigurationContext context, CableEnd end) =>

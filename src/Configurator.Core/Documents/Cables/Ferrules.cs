@@ -8,6 +8,8 @@ namespace Configurator.Core.Documents.Cables;
 /// decides.</remarks>
 internal static class Ferrules
 {
+    private const int CollarMm = 2;
+
     private static readonly ImmutableArray<(Rational AreaMm2, int SleeveMm)> Sizes =
     [
         (Rational.Of(0.14m), 6),
@@ -24,10 +26,17 @@ internal static class Ferrules
         (16, 12),
     ];
 
+    /// <summary>How far the insulation is taken off: the sleeve and 2 mm for its collar. Source: common practice, no
+    /// source; the maker of the ferrule decides.</summary>
+    public static string StripFor(Quantity? conductor) =>
+        Find(conductor) is { SleeveMm: > 0 } size ? FormattableString.Invariant($"{size.SleeveMm + CollarMm} mm") : "";
+
     /// <summary>Such as <c>0.34 x 6 mm</c>; empty for an area that is no standard size.</summary>
     public static string For(Quantity? conductor) =>
-        conductor is not null
-        && Sizes.FirstOrDefault(size => size.AreaMm2 == conductor.InBase) is { SleeveMm: > 0 } size
+        Find(conductor) is { SleeveMm: > 0 } size
             ? FormattableString.Invariant($"{size.AreaMm2.ToString(2)} × {size.SleeveMm} mm")
             : "";
+
+    private static (Rational AreaMm2, int SleeveMm) Find(Quantity? conductor) =>
+        Sizes.FirstOrDefault(size => size.AreaMm2 == conductor?.InBase);
 }

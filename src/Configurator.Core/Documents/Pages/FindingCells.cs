@@ -40,9 +40,12 @@ internal static class FindingCells
             Engineering.Verdict.Fail => context.Words.Fail,
             Engineering.Verdict.Unstated => context.Words.VerdictUnstated,
             Engineering.Verdict.Review => context.Words.VerdictReview,
-            _ =>
-                $"{context.Words.Accepted}: {context.In(finding.Accepted!.Because)} ({context.In(finding.Accepted.By)}, {context.Words.AcceptedUntil} {DocumentContext.Print(finding.Accepted.Until)})",
+            _ => Acceptance(context, finding),
         };
+
+    /// <summary>Who accepts a failed finding, why and until when.</summary>
+    public static string Acceptance(DocumentContext context, Finding finding) =>
+        $"{context.Words.Accepted}: {context.In(finding.Accepted!.Because)} ({context.In(finding.Accepted.By)}, {context.Words.AcceptedUntil} {DocumentContext.Print(finding.Accepted.Until)})";
 
     private static string Print(Measure? measure) => measure?.ToString() ?? "";
 }

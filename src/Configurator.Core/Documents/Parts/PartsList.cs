@@ -59,12 +59,13 @@ internal sealed record PartsList(
                 .Select(pair => (splitter, (Quantity?)null, context.Names.SplitterOf(pair.Instance)))
             : [];
 
-    /// <summary>One for each port that nothing is plugged into.</summary>
+    /// <summary>One for each port that nothing is plugged into, and for the outlets at the end of the trunk.</summary>
     private static IEnumerable<(Device Device, Quantity? Length, string Name)> Caps(ConfigurationContext context) =>
         context.Fitted.Machine.Sanitation?.Cap is { } cap
-            ? context.Fitted.OpenPorts.Select(port =>
-                (cap, (Quantity?)null, context.Names.Port(context.Fitted.Machine, port))
-            )
+            ? context
+                .Fitted.OpenPorts.Select(port => context.Names.Port(context.Fitted.Machine, port))
+                .Concat(context.Fitted.LastMaster is { } last ? context.Names.OutletsOf(last) : [])
+                .Select(name => (cap, (Quantity?)null, name))
             : [];
 
     private static IEnumerable<PartLine> Group(IEnumerable<(Device Device, Quantity? Length, string Name)> parts) =>

@@ -36,7 +36,7 @@ internal static class BoxChecks
     {
         var control = fitted.Machine.Control;
         var entering = cables.Count(cable =>
-            cable is DeviceCable { Home.IsDirect: true } or TrunkCable { Previous: null }
+            cable is DeviceCable { Home.IsDirect: true } or TrunkCable { Previous: null } or NetworkCable
         );
         yield return Finding.AtMost(
             Entries,

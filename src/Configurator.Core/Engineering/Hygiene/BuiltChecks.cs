@@ -51,6 +51,7 @@ internal static class BuiltChecks
     /// <summary>Stock cables and others that end in an area; a cable with both ends there counts once.</summary>
     public static int CablesIn(FittedMachine fitted, AreaId area) =>
         fitted.Cabled.Count(pair => CableSums.EndsIn(fitted.Machine, pair.Instance, pair.Home, area))
+        + fitted.Cabled.Count(pair => CableSums.HasNetworkIn(fitted.Machine, pair.Instance, area))
         + fitted.Masters.Count(master => master.Station.Area.Id.Value == area) * CableSums.TrunkCablesAMaster;
 
     private static bool IsWet(FittedMachine fitted, Area area) =>

@@ -27,6 +27,16 @@ internal static class CableSums
             && from.Area.Id.Value == area
         );
 
+    /// <summary>Does a network cable of its own end there, at the device or at the box?</summary>
+    public static bool HasNetworkIn(Machine machine, FitInstance instance, AreaId area) =>
+        OptionLoads.HasNetworkCable(instance) && EndsIn(machine, instance, Home.Direct, area);
+
+    private static IEnumerable<WeightedTerm> Networks(Machine machine, AreaId area) =>
+        FitConditions
+            .Sound(machine)
+            .Where(instance => HasNetworkIn(machine, instance, area))
+            .Select(instance => new WeightedTerm(FitConditions.Of(instance), 1));
+
     private static IEnumerable<WeightedTerm> Terms(Machine machine, AreaId area) =>
         FitConditions
             .Sound(machine)
@@ -35,6 +45,7 @@ internal static class CableSums
                 && EndsIn(machine, instance, machine.Plan.HomeOf(instance.Key), area)
             )
             .Select(instance => new WeightedTerm(FitConditions.Of(instance), 1))
+            .Concat(Networks(machine, area))
             .Concat(
                 machine
                     .Control.Masters.Where(master => master.Station.Area.Id.Value == area)

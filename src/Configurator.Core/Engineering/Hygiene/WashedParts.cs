@@ -27,7 +27,17 @@ internal static class WashedParts
 
     /// <summary>Where cables of stock end, one entry an end.</summary>
     public static IEnumerable<(Device Cable, Area Area, Condition When)> Ends(Machine machine, PortPlan pins) =>
-        FitEnds(machine, pins).Concat(TrunkEnds(machine));
+        FitEnds(machine, pins).Concat(TrunkEnds(machine)).Concat(NetworkEnds(machine));
+
+    private static IEnumerable<(Device, Area, Condition)> NetworkEnds(Machine machine) =>
+        FitConditions
+            .Sound(machine)
+            .Where(OptionLoads.HasNetworkCable)
+            .SelectMany(instance =>
+                new[] { instance.Station.Area, BoxStation(machine).Area }.Select(area =>
+                    (machine.Control.Trunk.Network, area, FitConditions.Of(instance))
+                )
+            );
 
     private static IEnumerable<WashedPart> Fits(Machine machine) =>
         FitConditions

@@ -15,7 +15,17 @@ internal static class CableLoads
             .Sound(machine)
             .Where(instance => instance.Fit.Wiring != Wiring.Inside)
             .SelectMany(instance => ToDevice(machine, instance))
+            .Concat(Networks(machine))
             .Concat(Trunk(machine));
+
+    private static IEnumerable<WeightedTerm> Networks(Machine machine) =>
+        FitConditions
+            .Sound(machine)
+            .Where(OptionLoads.HasNetworkCable)
+            .Select(instance => new WeightedTerm(
+                FitConditions.Of(instance),
+                Length(machine, machine.Control.Trunk.Network, machine.Control.Box.Station, instance.Station)
+            ));
 
     /// <summary>Power and network enter the box where the trunk starts, if any master is mounted.</summary>
     public static IEnumerable<WeightedTerm> TrunkEntries(Machine machine)

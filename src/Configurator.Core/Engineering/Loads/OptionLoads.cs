@@ -34,7 +34,7 @@ public static class OptionLoads
             "ports-a" => PortOf(machine, instance) == PortClass.A ? 1 : 0,
             "ports-b" => PortOf(machine, instance) == PortClass.B ? 1 : 0,
             "ports-hub" => PortOf(machine, instance) == PortClass.Switching ? 1 : 0,
-            "box-cables" => instance.Fit.Wiring == Wiring.Direct ? 1 : 0,
+            "box-cables" => (instance.Fit.Wiring == Wiring.Direct ? 1 : 0) + (HasNetworkCable(instance) ? 1 : 0),
             "sensor-supply" => instance.Fit.Wiring == Wiring.Port ? Small(device.Current, load) : 0,
             "extra-supply" => Small(device.ExtraCurrent, load),
             "box-heat" => instance.Fit.Wiring == Wiring.Inside ? Small(device.Heat, load) : 0,
@@ -44,6 +44,10 @@ public static class OptionLoads
             _ => throw new ArgumentException($"no such load: {load.Id}", nameof(load)),
         };
     }
+
+    /// <summary>Only what stands outside the box has one that enters it.</summary>
+    public static bool HasNetworkCable(FitInstance instance) =>
+        instance.Fit.HasNetwork && instance.Fit.Wiring != Wiring.Inside;
 
     private static PortClass? PortOf(Machine machine, FitInstance instance) =>
         machine.Plan.HomeOf(instance.Key) is { } home ? Cabling.ClassOf(machine, home) : null;

@@ -34,10 +34,30 @@ public sealed record TrunkCable(
     Quantity? Stock
 ) : CableRun(From, Next.Station, Needed, Cordset, Stock);
 
+/// <summary>A network cable of its own from the box to a device.</summary>
+public sealed record NetworkCable(
+    FitInstance Instance,
+    Station From,
+    Micrometres? Needed,
+    Device? Cordset,
+    Quantity? Stock
+) : CableRun(From, Instance.Station, Needed, Cordset, Stock);
+
 /// <summary>Works out every cable of a fitted machine.</summary>
 internal static class Cabling
 {
-    public static ImmutableArray<CableRun> Of(FittedMachine fitted) => [.. Trunk(fitted), .. Devices(fitted)];
+    public static ImmutableArray<CableRun> Of(FittedMachine fitted) =>
+        [.. Trunk(fitted), .. Devices(fitted), .. Networks(fitted)];
+
+    private static IEnumerable<NetworkCable> Networks(FittedMachine fitted)
+    {
+        var (box, network) = (fitted.Machine.Control.Box.Station, fitted.Machine.Control.Trunk.Network);
+        foreach (var (instance, _) in fitted.Cabled.Where(pair => pair.Instance.Fit.HasNetwork))
+        {
+            var needed = Needed(fitted.Machine, box, instance.Station);
+            yield return new(instance, box, needed, network, StockFor(network, needed));
+        }
+    }
 
     private static IEnumerable<CableRun> Devices(FittedMachine fitted)
     {
@@ -84,7 +104,10 @@ internal static class Cabling
             : null;
 
     /// <summary>The machine's cordset for that kind of port, if its plug fits the device; a cable to terminals is cut
-    /// on site.</summary>
+    /// on site. A class A device at a class B port has no use for pin 5 and keeps its class A cable; pin 2 stays
+    /// unconnected in the device.</summary>
+    /// <remarks>Source: IO-Link Interface and System Specification v1.1.x (IEC 61131-9) 5.5 with public pin tables
+    /// (corroborated).</remarks>
     /// <param name="port">Null for a cable into the box.</param>
     public static Device? CordsetFor(Machine machine, Device device, PortClass? port)
     {
@@ -92,7 +115,7 @@ internal static class Cabling
         var choice = port switch
         {
             null => direct,
-            PortClass.B => classB,
+            PortClass.B when device.PortClass == PortClass.B => classB,
             _ => ioLink,
         };
         return device.Plug.StartsWith("m12-a-", StringComparison.Ordinal) ? choice : null;

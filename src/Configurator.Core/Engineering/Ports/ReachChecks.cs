@@ -66,6 +66,11 @@ internal static class ReachChecks
                 $"the trunk to `{trunk.Next.Name.Value}`",
                 trunk.Next.Name.Span
             ),
+            NetworkCable network => (
+                $"network-{network.Instance.Key}",
+                $"the network cable of `{network.Instance.Key}`",
+                network.Instance.Fit.Name.Span
+            ),
             _ => throw new InvalidOperationException(cable.GetType().Name),
         };
 }

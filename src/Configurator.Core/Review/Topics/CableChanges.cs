@@ -63,6 +63,7 @@ internal static class CableChanges
             DeviceCable device => $"`{name(device.Instance.Key)}`",
             TrunkCable { IsPower: true } trunk => $"trunk power to `{trunk.Next.Name.Value}`",
             TrunkCable trunk => $"trunk network to `{trunk.Next.Name.Value}`",
+            NetworkCable network => $"network of `{name(network.Instance.Key)}`",
             _ => "",
         };
 

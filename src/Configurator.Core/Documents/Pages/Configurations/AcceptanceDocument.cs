@@ -1,4 +1,5 @@
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Cables;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Model;
@@ -21,12 +22,22 @@ internal static class AcceptanceDocument
         var words = context.Words;
         yield return new("cautions", words.Cautions, [new Caution(words.Cautions, Cautions.Wiring(words))]);
         yield return Sheet(context, "general", words.GeneralTests, AcceptanceTests.General(words));
+        if (LoadTests.Of(context) is { IsEmpty: false } loads)
+        {
+            yield return Sheet(context, "loads", words.LoadTests, loads);
+        }
+
         if (context.Fitted.Machine.Control.Power is { } power)
         {
             yield return Sheet(context, "power", words.PowerTests, Power(context, power));
         }
 
         yield return Sheet(context, "ports", words.PortTests, Ports(context));
+        if (DirectTests.Of(context) is { IsEmpty: false } direct)
+        {
+            yield return Sheet(context, "direct", words.DirectTests, direct);
+        }
+
         yield return Sheet(context, "safety", words.SafetyTests, Safety(context));
         yield return new("sign-off", words.SignOff, [SignOff(words)]);
     }
@@ -56,8 +67,17 @@ internal static class AcceptanceDocument
                         new(words.NameAndDate),
                     ],
                     [
-                        .. tests.Select(test =>
-                            Row.Of(test.About, test.Measure, test.Expected, test.Tolerance, Line, Box, Line)
+                        .. tests.Select(
+                            (test, i) =>
+                                Row.Of(
+                                    FormattableString.Invariant($"{Letter(id)}{i + 1} {test.About}"),
+                                    test.Measure,
+                                    test.Expected,
+                                    test.Tolerance,
+                                    Line,
+                                    Box,
+                                    Line
+                                )
                         ),
                     ]
                 ),
@@ -65,11 +85,19 @@ internal static class AcceptanceDocument
         );
     }
 
+    /// <summary>Steps are numbered sheet by sheet: <c>G1</c>, <c>L1</c>, <c>P1</c> ...</summary>
+    private static char Letter(string id) => char.ToUpperInvariant(id == "ports" ? 'c' : id[0]);
+
     /// <summary>What arrives at each master with everything on, as computed with the supply at its lowest: more is
     /// usual.</summary>
     private static IEnumerable<AcceptanceTest> Power(ConfigurationContext context, FieldPower power)
     {
         var words = context.Words;
+        if (power.Circuits.DistinctBy(circuit => circuit.Supply.Value, StringComparer.Ordinal).Skip(1).Any())
+        {
+            yield return new(words.ZeroVolts, words.MeasureZeroVolts, words.NoContinuity, words.ZeroVoltsTolerance);
+        }
+
         foreach (var circuit in power.Circuits)
         {
             var fed = FedCircuit.Of(context.Fitted, power, circuit);
@@ -93,7 +121,21 @@ internal static class AcceptanceDocument
     }
 
     private static IEnumerable<AcceptanceTest> Ports(ConfigurationContext context) =>
-        PortMapDocument.Carriers(context.Fitted).SelectMany(carrier => Ports(context, carrier));
+        PortMapDocument
+            .Carriers(context.Fitted)
+            .SelectMany(carrier => Ports(context, carrier))
+            .Concat(
+                context.Fitted.LastMaster is { } last
+                    ? context
+                        .Names.OutletsOf(last)
+                        .Select(outlet => new AcceptanceTest(
+                            outlet,
+                            context.Words.LookCapped,
+                            context.Words.Capped,
+                            ""
+                        ))
+                    : []
+            );
 
     private static IEnumerable<AcceptanceTest> Ports(ConfigurationContext context, Carrier carrier)
     {
@@ -129,22 +171,37 @@ internal static class AcceptanceDocument
 
     private static IEnumerable<AcceptanceTest> Safety(ConfigurationContext context)
     {
-        var words = context.Words;
+        var (words, ways) = (context.Words, new BoxWays(context));
         return SafetyChecks
             .Needing(context.Fitted)
+            .Where(pair => pair.Needs.Inputs > 0)
             .Select(pair => new AcceptanceTest(
                 context.Names.Of(pair.Instance),
                 words.TestSafety,
                 $"{context.In(pair.Instance.Fit.Purpose)}; {pair.Needs.Inputs}/{pair.Needs.Outputs} {words.ChannelsInOut}",
-                words.EachChannel
+                string.Join(
+                    "; ",
+                    new[] { words.EachChannel, ways.Inputs(pair.Instance), ways.Outputs(pair.Instance) }.Where(part =>
+                        part.Length > 0
+                    )
+                )
             ))
             .Concat(
                 (context.Fitted.Machine.Control.Power?.Circuits ?? []).Select(circuit => new AcceptanceTest(
                     circuit.Name.Value,
                     words.TestStop,
                     circuit.DroppedBy is null ? words.StaysLive : $"{words.Dead}: {context.DroppedBy(circuit)}",
-                    ""
+                    ways.Standard(circuit.SwitchedBy?.Value) is { } contacts ? context.Names.Of(contacts) : ""
                 ))
+            )
+            .Concat(
+                ways.Droppers()
+                    .Select(instance => new AcceptanceTest(
+                        context.Names.Of(instance),
+                        words.TestRelease,
+                        $"{words.Dropped}: {context.In(instance.Fit.DroppedBy)}",
+                        ways.Outputs(instance)
+                    ))
             );
     }
 

@@ -10,14 +10,20 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 internal static class CablesDocument
 {
     public const string Name = "cables";
+    public const string Suffix = "CS";
 
     public static ConfigurationDocument Document { get; } =
-        new(Name, "CS", words => words.Cables, words => words.CablesLead, Sections);
+        new(Name, Suffix, words => words.Cables, words => words.CablesLead, Sections);
 
     private static IEnumerable<Section> Sections(ConfigurationContext context)
     {
         var (words, cables) = (context.Words, CableList.Of(context));
         yield return new("schedule", words.CableSchedule, [Schedule(context, cables)]);
+        yield return new(
+            "laying",
+            words.LayingList,
+            [new Paragraph(words.LayingLead), LayingTable.Of(context, cables)]
+        );
         yield return new("pick", words.PickList, [new Paragraph(words.PickLead), PickList(context, cables)]);
     }
 
@@ -40,6 +46,7 @@ internal static class CablesDocument
                 new(words.Jacket),
                 new(words.Needed, IsNumber: true),
                 new(words.Length, IsNumber: true),
+                new(words.Lane),
             ],
             [.. cables.OrderBy(cable => cable.Name, StringComparer.Ordinal).Select(cable => RowOf(context, cable))]
         );
@@ -60,6 +67,7 @@ internal static class CablesDocument
                 CableWords.Jacket(context.Words, cable.Jacket, cable.Leads),
                 cable.Run.Needed?.ToString() ?? "",
                 CableWords.Length(context, cable),
+                CableWords.Lane(context, cable),
             ],
             Id: cable.Anchor
         );

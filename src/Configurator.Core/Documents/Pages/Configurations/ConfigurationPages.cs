@@ -76,6 +76,23 @@ internal static class ConfigurationPages
         SanitationDocument.Document,
     ];
 
+    /// <summary>On every document: whoever works from one has to know.</summary>
+    private static IEnumerable<string> Deviations(DocumentContext context, EngineeredConfiguration configuration) =>
+        configuration
+            .Report.Findings.Where(finding => finding.Verdict == Verdict.Accepted)
+            .Select(finding => $"{finding.Statement}. {FindingCells.Acceptance(context, finding)}");
+
+    /// <summary>The overview has it as a table.</summary>
+    private static ImmutableArray<RevisionLine> History(DocumentContext context, PublishedConfiguration published) =>
+        [
+            .. published.History.Select(step => new RevisionLine(
+                step.Revision,
+                DocumentContext.Print(step.On),
+                context.In(step.By),
+                context.In(step.Change)
+            )),
+        ];
+
     private static Page Compose(
         DocumentContext context,
         EngineeredConfiguration configuration,
@@ -108,7 +125,11 @@ internal static class ConfigurationPages
                         : links.To(PagePaths.Of(published, other.Name), other.Title(context.Words))
                 ),
             ],
-            Control = context.Control(published, document.Suffix),
+            Control = context.Control(published, document.Suffix) with
+            {
+                Deviations = [.. Deviations(context, configuration)],
+                History = document.Name == "index" ? [] : History(context, published),
+            },
             Lead = document.Lead(context.Words),
             Standards = document.Standards(context.Words),
             Translations =

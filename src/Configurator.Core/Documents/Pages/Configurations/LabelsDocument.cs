@@ -29,6 +29,7 @@ internal static class LabelsDocument
     private static IEnumerable<CableLabel> Labels(ConfigurationContext context, CableEntry cable, string? address)
     {
         var published = context.Engineered.Published;
+        var control = context.Documents.Control(published, CablesDocument.Suffix);
         var code = address is null
             ? null
             : new QrCode($"{address}{PagePaths.Of(published, CablesDocument.Name)}#{cable.Anchor}");
@@ -41,7 +42,8 @@ internal static class LabelsDocument
                 [
                     CableWords.End(context, here),
                     $"> {CableWords.End(context, there)}",
-                    $"{published.Document.Value}-CS {context.Words.Revision} {published.Revision}",
+                    $"{control.Number} {context.Words.Revision} {control.Revision}",
+                    $"{control.State}, {control.Definitions}",
                 ],
                 code,
                 "code-" + cable.Anchor,

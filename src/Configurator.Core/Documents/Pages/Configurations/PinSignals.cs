@@ -11,6 +11,17 @@ internal static class PinSignals
 
     public static bool IsFor(Device device) => device.Connection is ConnectionKind.IoLink or ConnectionKind.Switching;
 
+    /// <summary>Where a pin leads on to inside the box, of a device wired there.</summary>
+    public static CoreTarget TargetOf(Device device, int pin) =>
+        (pin, IsFor(device)) switch
+        {
+            (1, true) => CoreTarget.Supply,
+            (3, true) => CoreTarget.ZeroVolts,
+            (4, true) => CoreTarget.FastInput,
+            (2, true) when device.PinTwo == PinTwoUse.Signal => CoreTarget.Input,
+            _ => CoreTarget.Unsaid,
+        };
+
     public static string Of(Device device, int pin) =>
         (pin, device.PinTwo) switch
         {

@@ -1,4 +1,5 @@
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Cables;
 using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Model;
 
@@ -36,7 +37,7 @@ internal static class SafetyDocument
 
     private static Table Devices(ConfigurationContext context)
     {
-        var words = context.Words;
+        var (words, ways) = (context.Words, new BoxWays(context));
         return new(
             "safety-devices",
             words.SafetyDevices,
@@ -49,6 +50,8 @@ internal static class SafetyDocument
                 new(words.SafetyOutputs, IsNumber: true),
                 new(words.TestPulses),
                 new(words.Terminal),
+                new(words.InputsAt),
+                new(words.OutputsAt),
             ],
             [
                 .. SafetyChecks
@@ -62,7 +65,9 @@ internal static class SafetyDocument
                             DocumentContext.Print(pair.Needs.Inputs),
                             DocumentContext.Print(pair.Needs.Outputs),
                             Pulses(words, pair.Needs.Pulses),
-                            context.Names.TerminalsOf(pair.Instance)
+                            pair.Instance.Fit.Wiring == Wiring.Inside ? "" : context.Names.TerminalsOf(pair.Instance),
+                            ways.Inputs(pair.Instance),
+                            ways.Outputs(pair.Instance)
                         )
                     ),
             ]
@@ -71,15 +76,29 @@ internal static class SafetyDocument
 
     private static Table Stops(ConfigurationContext context, FieldPower power)
     {
-        var words = context.Words;
+        var (words, ways) = (context.Words, new BoxWays(context));
         return new(
             "stops",
             words.StopFunctions,
-            [new(words.Circuit), new(words.Feeds), new(words.DroppedBy)],
+            [new(words.Circuit), new(words.Feeds), new(words.DroppedBy), new(words.SwitchedBy)],
             [
                 .. power.Circuits.Select(circuit =>
-                    Row.Of(circuit.Name.Value, words.FeedOf(circuit.Feeds), context.DroppedBy(circuit))
+                    Row.Of(
+                        circuit.Name.Value,
+                        words.FeedOf(circuit.Feeds),
+                        context.DroppedBy(circuit),
+                        ways.Standard(circuit.SwitchedBy?.Value) is { } contacts ? context.Names.Of(contacts) : ""
+                    )
                 ),
+                .. ways.Droppers()
+                    .Select(instance =>
+                        Row.Of(
+                            context.Names.Of(instance),
+                            context.In(instance.Fit.Purpose),
+                            context.In(instance.Fit.DroppedBy),
+                            ways.Outputs(instance)
+                        )
+                    ),
             ]
         );
     }

@@ -21,6 +21,7 @@ internal static class WiringDocument
             words.TerminationList,
             [new Paragraph(words.TerminationLead), Terminations(context, cables)]
         );
+        yield return new("inside", words.InsideBox, [new Paragraph(words.InsideLead), InsideTable.Of(context)]);
         yield return new(
             "trunk-socket",
             words.TrunkSocket,
@@ -83,6 +84,8 @@ internal static class WiringDocument
                 new(words.ToItem),
                 new(words.AtDevice),
                 new(words.BoxTerminal),
+                new(words.LeadsOn),
+                new(words.Strip, IsNumber: true),
             ],
             [.. cables.Where(IsByHand).SelectMany(cable => Ends(context, cable))]
         );
@@ -94,9 +97,25 @@ internal static class WiringDocument
     {
         if (cable.Cores.IsEmpty)
         {
-            return [Row.Of(cable.Name, cable.From.Item, "", "", "", context.Words.AsDataSheet, cable.To.Item, "", "")];
+            return
+            [
+                Row.Of(
+                    cable.Name,
+                    cable.From.Item,
+                    "",
+                    "",
+                    "",
+                    context.Words.AsDataSheet,
+                    cable.To.Item,
+                    "",
+                    "",
+                    "",
+                    ""
+                ),
+            ];
         }
 
+        var ways = new BoxWays(context);
         var cores = cable.Cores.Select(core =>
             Row.Of(
                 CableWords.Wire(cable, core),
@@ -107,7 +126,9 @@ internal static class WiringDocument
                 core.IsUsed ? core.Carries : $"{core.Carries}: {context.Words.FoldBack}",
                 cable.To.Item,
                 cable.To.Plug is null ? core.To : $"{context.Words.MouldedPin} {core.To}",
-                core.IsUsed ? TorqueOf(context) : ""
+                core.IsUsed ? TorqueOf(context) : "",
+                ways.OnFrom(cable, core),
+                core.IsUsed ? Ferrules.StripFor(cable.Conductor) : ""
             )
         );
         return cable.Leads is { IsShielded: true } ? cores.Append(Shield(context, cable)) : cores;
@@ -123,6 +144,8 @@ internal static class WiringDocument
             context.Words.Shield,
             cable.To.Item,
             "",
+            "",
+            context.Words.EarthBar,
             ""
         );
 

@@ -1,0 +1,64 @@
+using Configurator.Core.Documents;
+using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Model;
+using Configurator.Core.Tests.Support;
+
+namespace Configurator.Core.Tests.Documents;
+
+/// <summary>What is measured on a finished machine, on all published configurations of the demonstration.</summary>
+public class AcceptanceSheetTests
+{
+    private static readonly Designations Names = new(DesignationStyle.Iec81346);
+
+    public static TheoryData<string> Sets { get; } =
+        [.. DemoCatalogue.Documents.Sets.Select(set => set.Name).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Every_step_has_a_number_of_its_own(string name)
+    {
+        var steps = Tests(Set(name)).Select(row => row.Cells[0].Text.Split(' ')[0]).ToList();
+        Assert.True(steps.Count > 40);
+        Assert.Equal(steps.Count, steps.Distinct().Count());
+    }
+
+    // Source: IEC 60204-1 18.3 and 18.6 (from memory).
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Every_motor_and_heater_is_tested_for_insulation_and_for_what_it_does(string name) => Assert.All(
+        Set(name).Engineered.Report.Fitted.Fitted.Where(instance => instance.Device.Kind == DeviceKind.Motor || instance.Device.Letters == "EB"),
+        load =>
+        {
+            var rows = Rows(Set(name), "test-loads").Where(row => row.Cells[0].Text.Contains(Names.Of(load), StringComparison.Ordinal)).ToList();
+            Assert.Contains(rows, row => row.Cells[1].Text.Contains("500 V DC", StringComparison.Ordinal));
+            Assert.Contains(rows, row => row.Cells[3].Text.StartsWith('='));
+        });
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Both_outlets_at_the_end_of_the_trunk_are_capped(string name)
+    {
+        var outlets = Names.OutletsOf(Set(name).Engineered.Report.Fitted.Masters[^1]);
+        Assert.All(outlets, outlet => Assert.Contains(
+            Rows(Set(name), "test-ports"), row => row.Cells[0].Text.EndsWith(outlet, StringComparison.Ordinal) && row.Cells[2].Text == "capped and tight"));
+        var capped = Rows(Set(name), "parts-list").Single(row => row.Cells[10].Text == "cap-m12").Cells[4].Text.Split(' ');
+        Assert.All(outlets, outlet => Assert.Contains(outlet, capped));
+    }
+
+    [Fact]
+    public void Two_supplies_are_tested_for_being_apart() => Assert.All(
+        DemoCatalogue.Documents.Sets,
+        set => Assert.Contains(Rows(set, "test-power"), row => row.Cells[2].Text == "no continuity"));
+
+    [Fact]
+    public void What_goes_straight_to_a_fast_input_is_made_to_switch() => Assert.All(
+        DemoCatalogue.Documents.Sets,
+        set => Assert.Contains(Rows(set, "test-direct"), row => row.Cells[3].Text.EndsWith("fast input 1", StringComparison.Ordinal)));
+
+    private static DocumentSet Set(string name) => DemoCatalogue.Documents.Sets.Single(set => set.Name == name);
+
+    private static IEnumerable<Row> Tests(DocumentSet set) =>
+        set.Tables.SelectMany(pair => pair.Tables).Where(table => table.Id.StartsWith("test-", StringComparison.Ordinal)).SelectMany(table => table.Rows);
+
+    private static IEnumerable<Row> Rows(DocumentSet set, string table) => set.Find(table)!.Rows;
+}

@@ -1,0 +1,86 @@
+using Configurator.Core.Documents;
+using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Engineering.Ports;
+using Configurator.Core.Model;
+using Configurator.Core.Tests.Support;
+
+namespace Configurator.Core.Tests.Documents;
+
+/// <summary>Where wires go inside the box, on all published configurations of the demonstration.</summary>
+public class BoxWaysTests
+{
+    private const int LeadsOn = 9;
+
+    public static TheoryData<string> Sets { get; } =
+        [.. DemoCatalogue.Documents.Sets.Select(set => set.Name).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void The_switched_supply_reaches_its_pin_only_through_what_drops_it(string name)
+    {
+        var rows = Rows(name, "inside-box").ToDictionary(row => row.Cells[1].Text + " " + row.Cells[2].Text, row => row.Cells[0].Text);
+        const string Live = "+24 V actuators, 2L+";
+        Assert.Equal("=ACTUATORDROP-QA1", rows[$"=TRUNK-XD1:4 {Live}"]);
+        Assert.Equal("=BREAKERS-FC1:2", rows[$"=ACTUATORDROP-QA1 {Live}"]);
+        Assert.Equal("=SUPPLYSWITCHED-TB1:+", rows[$"=BREAKERS-FC1:2 {Live}"]);
+        Assert.Equal("=SUPPLYSWITCHED-TB1:-", rows["=TRUNK-XD1:2 0 V actuators, 2M"]);
+        Assert.Equal("=BREAKERS-FC1:1", rows["=TRUNK-XD1:1 +24 V sensors, L+"]);
+    }
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Every_drive_has_its_torque_dropped(string name) => Assert.Equal(
+        Set(name).Engineered.Report.Fitted.Fitted.Where(instance => instance.Device.Kind == DeviceKind.Drive)
+            .Select(drive => new Designations(DesignationStyle.Iec81346).Of(drive)),
+        Rows(name, "inside-box").Where(row => row.Cells[0].Text == "=TORQUEDROP-KF1" && row.Cells[2].Text.StartsWith("safe torque off", StringComparison.Ordinal))
+            .Select(row => row.Cells[1].Text));
+
+    // Law: an input, a pulse or an output of the safety controller has one wire.
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void No_two_wires_end_at_one_safety_terminal(string name)
+    {
+        var ends = Rows(name, "termination-list").Select(row => row.Cells[LeadsOn].Text)
+            .Concat(Rows(name, "inside-box").SelectMany(row => row.Cells.Take(2).Select(cell => cell.Text)))
+            .Where(end => end.StartsWith("=SAFETYLOGIC-KF1:", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(ends);
+        Assert.Equal(ends.Count, ends.Distinct().Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Every_core_that_is_used_leads_on_to_somewhere(string name) => Assert.DoesNotContain(
+        Rows(name, "termination-list").Where(row => !row.Cells[5].Text.Contains("not used", StringComparison.Ordinal)),
+        row => row.Cells[LeadsOn].IsEmpty);
+
+    // Law: an option never renumbers another, so that a wire goes to the same place on every machine of the model. Only
+    // what feeds a motor may be another drive.
+    [Fact]
+    public void A_wire_leads_to_the_same_terminal_in_every_order_of_a_machine() => Assert.All(
+        DemoCatalogue.Documents.Sets.GroupBy(set => set.Engineered.Machine.Id.Value),
+        machine => Assert.All(
+            machine.SelectMany(set => set.Find("termination-list")!.Rows)
+                .Where(row => row.Cells[LeadsOn].Text.Contains(':', StringComparison.Ordinal) || row.Cells[LeadsOn].Text.Contains("fast input", StringComparison.Ordinal))
+                .GroupBy(row => row.Cells[0].Text),
+            wire => Assert.Single(wire.Select(row => row.Cells[LeadsOn].Text).Distinct())));
+
+    [Fact]
+    public void The_enable_of_a_laser_takes_two_safety_outputs_and_says_what_drops_it()
+    {
+        var set = DemoCatalogue.Documents.Sets.First(set => set.Engineered.Published.Options.Any(option => option.Value.Value == "laser-coding"));
+        Assert.Equal("2", set.Find("safety-devices")!.Rows.Single(row => row.Cells[0].Text == "=CODERLASER-PG1").Cells[5].Text);
+        Assert.Equal("laser cover, guards and emergency stop", set.Find("stops")!.Rows.Single(row => row.Cells[0].Text == "=CODERLASER-PG1").Cells[2].Text);
+    }
+
+    // Source: IO-Link Interface and System Specification v1.1.x 5.5, public pin tables: pin 5 carries the extra supply
+    // alone.
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Only_what_takes_the_extra_supply_has_a_cable_with_five_cores(string name) => Assert.All(
+        Set(name).Engineered.Report.Cables.OfType<DeviceCable>().Where(cable => cable is { Home.IsDirect: false, Cordset: not null }),
+        cable => Assert.Equal(cable.Instance.Device.PortClass == PortClass.B ? 5 : 4, cable.Cordset!.Cordset!.Cores.Length));
+
+    private static DocumentSet Set(string name) => DemoCatalogue.Documents.Sets.Single(set => set.Name == name);
+
+    private static IEnumerable<Row> Rows(string name, string table) => Set(name).Find(table)!.Rows;
+}
