@@ -17,6 +17,7 @@ internal static partial class BindingDiagnostics
     private static readonly Rule UnconnectedRoute = new("CFG2015", Severity.Error, "No cable path");
     private static readonly Rule UnsuitedDevice = new("CFG2016", Severity.Error, "Device of the wrong kind");
     private static readonly Rule BadNotes = new("CFG2018", Severity.Error, "Notes that reach no document");
+    private static readonly Rule StepLess = new("CFG2025", Severity.Error, "Sanitation note without its step");
     private static readonly Rule BadSetting = new("CFG2019", Severity.Error, "Value does not fit the parameter");
     private static readonly Rule BadQuantity = new("CFG2020", Severity.Error, "Quantity not possible");
 
@@ -40,6 +41,7 @@ internal static partial class BindingDiagnostics
         UnsuitedDevice,
         UnknownLanguage,
         BadNotes,
+        StepLess,
         BadSetting,
         BadQuantity,
     ];
@@ -130,6 +132,12 @@ internal static partial class BindingDiagnostics
         new(BadNotes, "text before the first heading appears in no document", new(path, line, 1, 0))
         {
             Fix = new("put it under a heading such as `## Sales`"),
+        };
+
+    public static Diagnostic SanitationWithoutStep(string path, int line) =>
+        new(StepLess, "a crew cannot tell when this is to be done", new(path, line, 1, 0))
+        {
+            Fix = new("put it under a heading that names its step, such as `### Run out` or `### Foam and scrub`"),
         };
 
     public static Diagnostic SettingWrong(Located<string> value, string parameter, string wanted) =>

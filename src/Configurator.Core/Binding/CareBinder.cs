@@ -20,6 +20,7 @@ internal static class CareBinder
                 Remove = Texts(f, "remove"),
                 Inspect = Texts(f, "inspect"),
                 Restart = Texts(f, "restart"),
+                FirstRun = Texts(f, "first-run"),
             };
 
     public static Finish? Finish(Fields? f) =>

@@ -23,6 +23,13 @@ internal static class NotesBinder
         StringComparer.Ordinal
     )
     {
+        ["Run out"] = CleaningStep.RunOut,
+        ["Flush"] = CleaningStep.Flush,
+        ["Park"] = CleaningStep.Park,
+        ["Heat off"] = CleaningStep.HeatOff,
+        ["Gas off"] = CleaningStep.GasOff,
+        ["Selector"] = CleaningStep.Selector,
+        ["Access"] = CleaningStep.Access,
         ["Dry clean and secure"] = CleaningStep.DryCleanAndSecure,
         ["Pre-rinse"] = CleaningStep.PreRinse,
         ["Foam and scrub"] = CleaningStep.FoamAndScrub,
@@ -137,7 +144,9 @@ internal static class NotesBinder
         report.Add(
             BindingDiagnostics.NoteHeadingUnknown(
                 place,
-                isStep ? Steps.Keys.Order(StringComparer.Ordinal) : Subjects.Keys.Order(StringComparer.Ordinal)
+                isStep
+                    ? Steps.OrderBy(pair => pair.Value).Select(pair => pair.Key)
+                    : Subjects.Keys.Order(StringComparer.Ordinal)
             )
         );
         return new(isStep ? before.Subject : null, null, line + 1, []) { IsRefused = true };
@@ -160,6 +169,12 @@ internal static class NotesBinder
         if (section.Subject is not { } subject)
         {
             report.Add(BindingDiagnostics.NoteTextWithoutHeading(note.Path, section.FirstLine + first));
+            return;
+        }
+
+        if (subject == NoteSubject.Sanitation && section.Step is null)
+        {
+            report.Add(BindingDiagnostics.SanitationWithoutStep(note.Path, section.FirstLine + first));
             return;
         }
 

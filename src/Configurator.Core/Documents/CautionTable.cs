@@ -13,15 +13,15 @@ internal static partial class CautionTable
     [
         Of(
             Energy,
-            "Isolate and lock every energy source (electric, air, gas, water, steam, product pressure, gravity, heat) before reaching past a guard, cleaning by hand or changing wiring.",
-            "Aísle y bloquee toda fuente de energía (eléctrica, aire, gas, agua, vapor, presión de producto, gravedad, calor) antes de meter la mano más allá de un resguardo, limpiar a mano o cambiar el cableado.",
+            "Isolate and lock every energy source (electric, air, gas, water, steam, product pressure, gravity, heat) before reaching past a guard or cleaning by hand; prove it by trying to start.",
+            "Aísle y bloquee toda fuente de energía (eléctrica, aire, gas, agua, vapor, presión de producto, gravedad, calor) antes de meter la mano más allá de un resguardo o limpiar a mano; compruébelo intentando arrancar.",
             "29 CFR 1910.147, ISO 14118",
             Basis.Corroborated
         ),
         Of(
             StoredEnergy,
-            "Exhaust trapped air, block raised parts and let heaters cool; wait until capacitors are discharged.",
-            "Purgue el aire atrapado, bloquee las partes elevadas y deje enfriar los calefactores; espere a que los condensadores estén descargados."
+            "Block raised parts, then let trapped air out; let heaters cool.",
+            "Calce las partes elevadas y evacúe después el aire atrapado; deje enfriar los calefactores."
         ),
         Of(
             Restart,
@@ -58,7 +58,7 @@ internal static partial class CautionTable
         Of(
             Change,
             "IEC 60204-1 and the local code govern. A changed option needs a new risk check by a competent person; this document does not replace it.",
-            "Rigen la IEC 60204-1 y el código local. Una opción cambiada requiere una nueva evaluación de riesgos por una persona competente; este documento no la sustituye."
+            "Rigen la IEC 60204-1 y la normativa local. Una opción cambiada requiere una nueva evaluación de riesgos por una persona competente; este documento no la sustituye."
         ),
         Of(
             Performance,
@@ -78,39 +78,39 @@ internal static partial class CautionTable
         [
             Of(
                 HotWater,
-                "Hot water scalds: face shield, gloves, waterproofs; nobody else in the spray.",
-                "El agua caliente quema: pantalla facial, guantes y ropa impermeable; nadie más dentro del chorro.",
+                "Hot water scalds: face shield, gloves, waterproofs; nobody else within reach of the spray.",
+                "El agua caliente quema: pantalla facial, guantes y ropa impermeable; nadie más al alcance del chorro.",
                 "ISO 13732-1"
             ),
             Of(
                 HotSurface,
-                "Hot surfaces: wait until they are below 40 °C before touching or wetting them.",
-                "Superficies calientes: espere a que bajen de 40 °C antes de tocarlas o mojarlas.",
+                "Hot surfaces: touch or wet them only when a contact thermometer on them shows less than 40 °C.",
+                "Superficies calientes: no las toque ni moje hasta que un termómetro de contacto sobre ellas marque menos de 40 °C.",
                 "ISO 13732-1"
             ),
             Of(
                 CrushingHead,
-                "The raised seal head can fall: block it before reaching below.",
-                "El cabezal de sellado elevado puede caer: bloquéelo antes de meter la mano debajo.",
+                "The raised seal head can fall: block it from outside, before the air is vented and before reaching below.",
+                "El cabezal de sellado elevado puede caer: cálcelo desde fuera, antes de purgar el aire y de meter la mano debajo.",
                 "ISO 13854, ISO 14118"
             ),
             Of(
                 StoredAir,
                 "Cylinders hold air after shut-off: vent them, and read zero on the gauge.",
-                "Los cilindros guardan aire tras el corte: purgue y lea cero en el manómetro.",
+                "Los cilindros guardan aire tras el corte: evacúelo y lea cero en el manómetro.",
                 "ISO 4414"
             ),
             Of(
                 Electricity,
-                "Water and electricity: no open box, connector or cover; no jet on the control box.",
-                "Agua y electricidad: ningún armario, conector ni tapa abiertos; ningún chorro al armario de control.",
+                "Water and electricity: open no box, connector or cover; no jet on the control box. Electrical work is for competent persons, who first prove absence of voltage.",
+                "Agua y electricidad: no abra armarios, conectores ni cubiertas; ningún chorro al armario de control. Los trabajos eléctricos son para personas competentes, que antes verifican la ausencia de tensión.",
                 "IEC 60204-1, IEC 60529"
             ),
             Of(
                 Chemicals,
                 "Chemicals: read the label and the safety data sheet; goggles, gloves, apron. Never mix two products.",
                 "Productos químicos: lea la etiqueta y la ficha de seguridad; gafas, guantes, delantal. No mezcle productos.",
-                "29 CFR 1910.1200, label"
+                "29 CFR 1910.1200"
             ),
             Of(
                 Caustic,
@@ -130,8 +130,8 @@ internal static partial class CautionTable
             ),
             Of(
                 Peroxide,
-                "Hydrogen peroxide and its vapour: extraction on until the time is over; goggles, face shield, gloves.",
-                "Peróxido de hidrógeno y su vapor: extracción encendida hasta el fin del tiempo; gafas, pantalla, guantes."
+                "Hydrogen peroxide: goggles, face shield, gloves before anything is opened. Shut in between two valves it builds pressure and bursts: flush with water first. Extraction on until the vapour time is over.",
+                "Peróxido de hidrógeno: gafas, pantalla facial y guantes antes de abrir nada. Encerrado entre dos válvulas acumula presión y revienta: lave antes con agua. Extracción en marcha hasta el fin del tiempo de vapor."
             ),
             Of(
                 CleaningCircuit,
@@ -140,9 +140,9 @@ internal static partial class CautionTable
             ),
             Of(
                 CautionTopic.Nitrogen,
-                "Nitrogen suffocates without warning: shut, lock, air the room, carry an oxygen meter.",
-                "El nitrógeno asfixia sin aviso: cierre, bloquee, ventile y lleve un medidor de oxígeno.",
-                "29 CFR 1910.146, ISO 14118"
+                "Nitrogen suffocates without warning. Oxygen below 19.5 % or alarm: leave at once; go back in only when the room is aired, a meter shows 19.5 % or more and the supervisor agrees. Local codes govern.",
+                "El nitrógeno asfixia sin aviso. Oxígeno por debajo de 19,5 % o alarma: salga de inmediato; vuelva a entrar solo con la sala ventilada, un medidor en 19,5 % o más y permiso del supervisor. Rige la normativa local.",
+                "29 CFR 1910.134, 29 CFR 1910.146"
             ),
             Of(
                 CautionTopic.Laser,
@@ -159,7 +159,7 @@ internal static partial class CautionTable
             Of(
                 BrokenGlass,
                 "Broken lamp: stop, touch nothing, hold the product, call the supervisor.",
-                "Lámpara rota: pare, no toque nada, retenga el producto, avise al encargado."
+                "Lámpara rota: pare, no toque nada, retenga el producto, llame al supervisor."
             ),
             Of(
                 Blades,
@@ -170,18 +170,18 @@ internal static partial class CautionTable
             Of(
                 SlipperyFloor,
                 "Wet floor is slippery: boots, hoses out of the way.",
-                "Suelo mojado resbala: botas, mangueras recogidas.",
+                "Piso mojado: resbala. Botas, mangueras recogidas.",
                 "29 CFR 1910.22"
             ),
             Of(
                 Jets,
-                "Keep jets off connectors, seals, bearings and panels. Check that every connector is mated, tightened or capped.",
-                "No dirija chorros a conectores, juntas, rodamientos ni paneles. Compruebe que cada conector esté acoplado, apretado o tapado."
+                "Before any water: every connector mated, tightened or capped.",
+                "Antes de usar agua: cada conector acoplado, apretado o tapado."
             ),
             Of(
                 Governs,
                 "The plant's sanitation programme, its lockout procedure and local codes govern.",
-                "Rigen el programa de limpieza de la planta, su procedimiento de bloqueo y los códigos locales."
+                "Rigen el programa de limpieza de la planta, su procedimiento de bloqueo y etiquetado y la normativa local."
             ),
         ];
 

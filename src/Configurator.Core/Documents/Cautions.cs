@@ -9,8 +9,6 @@ namespace Configurator.Core.Documents;
 /// <summary>Which cautions stand in a document: those of its work, and those of what is fitted.</summary>
 internal static class Cautions
 {
-    public static ImmutableArray<string> Energy(SiteWords words) => Of(words, CautionTopic.Energy, StoredEnergy);
-
     public static ImmutableArray<string> Wiring(SiteWords words) =>
         Of(words, CautionTopic.Wiring, Pelv, ExtraSupply, WashDown, Dielectric, Change);
 

@@ -94,7 +94,7 @@ public sealed partial record SiteWords
     public string PortSettingsLead =>
         Say(
             "Every port of every master and hub that is fitted; what nothing uses is switched off. Same type: VendorID and DeviceID must agree, else the port stays out of operation. Where recipes set a device, the controller writes its settings at every start of the port and the master keeps no copy; else a copy in the master sets a replaced device. Substitute values hold while communication is lost (common practice, no source).",
-            "Cada puerto de cada maestro y concentrador montado; lo que nada usa está desactivado. Mismo tipo: VendorID y DeviceID deben coincidir; si no, el puerto queda fuera de servicio. Si las recetas ajustan un dispositivo, el control escribe sus ajustes en cada arranque del puerto y el maestro no guarda copia; si no, una copia en el maestro ajusta un dispositivo sustituido. Los valores sustitutivos valen mientras falta la comunicación (práctica común, sin fuente)."
+            "Cada puerto de cada maestro y caja de conexión (hub) montados; lo que nada usa está desactivado. Mismo tipo: VendorID y DeviceID deben coincidir; si no, el puerto queda fuera de servicio. Si las recetas ajustan un dispositivo, el control escribe sus ajustes en cada arranque del puerto y el maestro no guarda copia; si no, una copia en el maestro ajusta un dispositivo sustituido. Los valores sustitutivos valen mientras falta la comunicación (práctica común, sin fuente)."
         );
 
     public string PinFour => Say("Pin 4", "Pin 4");

@@ -78,7 +78,7 @@ public sealed partial record SiteWords
     public string AcceptanceLead =>
         Say(
             "What to measure on the finished machine, what to expect, and room to sign. Electrical tests are for qualified persons; IEC 60204-1 clause 18 and the local code govern them.",
-            "Qué medir en la máquina terminada, qué se espera y espacio para firmar. Los ensayos eléctricos son para personas cualificadas; los rigen la IEC 60204-1, cláusula 18, y el código local."
+            "Qué medir en la máquina terminada, qué se espera y espacio para firmar. Los ensayos eléctricos son para personas cualificadas; los rigen la IEC 60204-1, cláusula 18, y la normativa local."
         );
 
     public string GeneralTests => Say("Tests of the machine", "Ensayos de la máquina");

@@ -11,11 +11,11 @@ public sealed partial record SiteWords
 
     public string WhereAndWhy => Say("Where, why", "Dónde, por qué");
 
-    public string CoverTitle => Say("Cover", "Cubra");
+    public string CoverTitle => Say("Cover, once locked", "Cubra, ya con bloqueo");
 
-    public string NeverCoverTitle => Say("Do not cover", "No cubra");
+    public string NeverCoverTitle => Say("Never cover", "No cubra nunca");
 
-    public string RemoveTitle => Say("Take off or open", "Quite o abra");
+    public string RemoveTitle => Say("Take off or open, once locked", "Quite o abra, ya con bloqueo");
 
     public string Nothing => Say("Nothing", "Nada");
 
@@ -23,17 +23,17 @@ public sealed partial record SiteWords
 
     public string InspectTitle => Say("Look at", "Mire");
 
-    public string RestartTitle => Say("Before production", "Antes de producir");
+    public string RestartTitle => Say("Before production, in this order", "Antes de producir, en este orden");
 
     public string SetByPlant => Say("set by plant", "lo fija la planta");
 
-    public string SwabLimit => Say("Swab limit", "Límite del hisopo");
+    public string SwabLimit => Say("Swab limit", "Límite de hisopo");
 
     public string AllergenLimit => Say("Allergen limit", "Límite de alérgenos");
 
     public string DryingWait => Say("Drying wait", "Espera de secado");
 
-    public string SwabResult => Say("Swab result", "Resultado del hisopo");
+    public string SwabResult => Say("Swab result", "Resultado de hisopo");
 
     public string WashSignOff => Say("Signed off", "Firma");
 
@@ -46,30 +46,54 @@ public sealed partial record SiteWords
     public string CapsAndConnectors(int caps, int connectors) =>
         Say(
             $"Check {caps} caps and {connectors} connectors: tight, dry outside",
-            $"Compruebe {caps} tapas y {connectors} conectores: apretados, secos por fuera"
+            $"Compruebe {caps} tapones y {connectors} conectores: apretados, secos por fuera"
         );
 
     public string GuardsBack =>
         Say(
-            "Covers, guards, bends and keys back; bars and tools counted",
-            "Cubiertas, resguardos, codos y llaves en su sitio; barras y herramientas contadas"
+            "Still locked: hoods off, parts and guards back, tools counted",
+            "Aún bloqueado: fundas fuera, piezas y resguardos en su sitio, herramientas contadas"
         );
 
     public string UnlockLast =>
-        Say("Everybody clear. Unlock. Do not start yet", "Todos fuera. Desbloquee. No arranque todavía");
+        Say(
+            "Everybody clear, guards shut: each person takes off their own lock. Do not start yet",
+            "Todos fuera, resguardos cerrados: cada quien quita su candado. No arranque todavía"
+        );
 
-    public string StartEmpty => Say("Reset. Then start empty", "Rearme. Después arranque en vacío");
+    public string StartEmpty =>
+        Say("Reset. Start empty, guards shut", "Rearme. Arranque en vacío, resguardos cerrados");
 
     public string RunOut =>
         Say(
-            "The product is out and the machine stopped before any guard is open.",
-            "El producto está fuera y la máquina parada antes de abrir ningún resguardo."
+            "Run the product out, then stop production. Guards stay shut.",
+            "Vacíe el producto y pare la producción. Los resguardos siguen cerrados."
         );
 
     public string LockAll =>
         Say(
-            "Lock each energy as the table says, from the top down. Own lock, own tag. Read zero on each gauge.",
-            "Bloquee cada energía según la tabla, de arriba abajo. Candado y tarjeta propios. Lea cero en cada manómetro."
+            "Make each energy safe as the table says, from the top down. Own lock, own tag. Read zero on each gauge of what is locked.",
+            "Asegure cada energía según la tabla, de arriba abajo. Candado y etiqueta propios. Lea cero en cada manómetro de lo bloqueado."
+        );
+
+    public string TryIt =>
+        Say(
+            "Try it: press start. Nothing may move, the panel stays dark. If not: stop, call the supervisor.",
+            "Pruébelo: pulse marcha. Nada debe moverse, el panel sigue apagado. Si no: pare y llame al supervisor."
+        );
+
+    public string OpenNow => Say("Only now open the guards.", "Solo ahora abra los resguardos.");
+
+    public string BoxInWashedArea(string area) =>
+        Say(
+            $"{area}: hose the floor only. Wipe the control box by hand; never aim at it.",
+            $"{area}: manguera solo al suelo. Limpie el armario de control con paño; no le apunte nunca."
+        );
+
+    public string WashedOtherwise(string areas) =>
+        Say(
+            $"Because of what is fitted, {areas}: not washed as on the standard machine. Map and steps already say so.",
+            $"Por lo que lleva montado, {areas}: no se lavan como en la máquina estándar. El mapa y los pasos ya lo dicen."
         );
 
     public string DryFirst =>
@@ -79,7 +103,7 @@ public sealed partial record SiteWords
         );
 
     public string CoverNow =>
-        Say("Cover, take off and open what is listed above.", "Cubra, quite y abra lo de arriba.");
+        Say("Cover, take off and open what is listed above.", "Cubra, quite y abra lo indicado arriba.");
 
     public string RinseWith(string areas) =>
         Say(
@@ -100,8 +124,8 @@ public sealed partial record SiteWords
 
     public string JetsOff =>
         Say(
-            "No jet on connectors, seals, bearings, panels.",
-            "Ningún chorro a conectores, juntas, rodamientos, paneles."
+            "All through: no jet on connectors, glands, seals, bearings, panels.",
+            "Siempre: ningún chorro a conectores, prensaestopas, juntas, rodamientos ni paneles."
         );
 
     public string FoamWith(string areas) =>
@@ -134,18 +158,18 @@ public sealed partial record SiteWords
 
     public string LookAndSwab =>
         Say(
-            "Look with a torch. Swab. Not clean: go back to step 3.",
-            "Mire con linterna. Hisopo. Si no está limpio: vuelva al paso 3."
+            "Still locked: look with a torch. Swab. Not clean: go back to step 3.",
+            "Aún bloqueado: mire con linterna. Tome muestras con hisopo. Si no está limpio, vuelva al paso 3."
         );
 
     public string ContactTime =>
         Say(
             "Keep the contact time of the label. Leave no standing water.",
-            "Respete el tiempo de la etiqueta. No deje agua estancada."
+            "Respete el tiempo de contacto de la etiqueta. No deje agua estancada."
         );
 
     public string DrainAndWipe =>
-        Say("Drain. Wipe or squeegee dry. Covers off.", "Vacíe. Seque con paño o rasqueta. Quite las fundas.");
+        Say("Still locked: drain. Wipe or squeegee dry.", "Aún bloqueado: vacíe. Seque con paño o haragán (jalador).");
 
     public string Refit =>
         Say("Refit what you took off. Grease of grade H1 only.", "Monte lo que quitó. Solo grasa de grado H1.");
@@ -155,7 +179,7 @@ public sealed partial record SiteWords
 
     public string SanitationStandards =>
         Say(
-            "Governing texts to look up: EN 1672-2, ISO 14159, 21 CFR 117 (hygiene); 29 CFR 1910.147, ISO 14118 (lockout); IEC 60529, ISO 20653 (ingress); the cleaner's label and safety data sheet; the plant's programme and local codes. Steps: university food-safety text and public sanitation guides.",
-            "Textos que rigen: EN 1672-2, ISO 14159, 21 CFR 117 (higiene); 29 CFR 1910.147, ISO 14118 (bloqueo); IEC 60529, ISO 20653 (protección); la etiqueta y la ficha de seguridad; el programa de la planta y los códigos locales. Pasos: texto universitario y guías públicas de limpieza."
+            "Governing texts to look up: EN 1672-2, ISO 14159, 21 CFR 117 (hygiene); 29 CFR 1910.147, ISO 14118 (lockout); 29 CFR 1910.134, 1910.146 (oxygen); IEC 60529, ISO 20653 (ingress); the cleaner's label and safety data sheet; the plant's programme and local codes. Steps: university food-safety text and public sanitation guides.",
+            "Textos que rigen: EN 1672-2, ISO 14159, 21 CFR 117 (higiene); 29 CFR 1910.147, ISO 14118 (bloqueo y etiquetado); 29 CFR 1910.134, 1910.146 (oxígeno); IEC 60529, ISO 20653 (protección); la etiqueta y la ficha de seguridad; el programa de la planta y la normativa local. Pasos: texto universitario y guías públicas de limpieza."
         );
 }

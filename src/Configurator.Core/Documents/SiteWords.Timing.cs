@@ -76,7 +76,7 @@ public sealed partial record SiteWords
         stage switch
         {
             Engineering.Timing.ChainStage.Device => Say("Device", "Dispositivo"),
-            Engineering.Timing.ChainStage.Hub => Say("Hub", "Concentrador"),
+            Engineering.Timing.ChainStage.Hub => Say("Hub", "Caja de conexión (hub)"),
             Engineering.Timing.ChainStage.Port => Say("Port", "Puerto"),
             Engineering.Timing.ChainStage.Input => Say("Fast input", "Entrada rápida"),
             Engineering.Timing.ChainStage.Master => Say("Master", "Maestro"),

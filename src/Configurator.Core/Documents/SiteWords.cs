@@ -18,7 +18,7 @@ public sealed partial record SiteWords(string Language)
     public string Footer =>
         Say(
             "Planning figures: verify by measurement at start-up. Local codes and the authority having jurisdiction decide; work on electrical, pneumatic and safety equipment is for licensed and competent persons.",
-            "Valores de planificación: verifíquelos con mediciones en la puesta en marcha. Deciden los códigos locales y la autoridad competente; los trabajos en equipos eléctricos, neumáticos y de seguridad corresponden a personas autorizadas y competentes."
+            "Valores de planificación: verifíquelos con mediciones en la puesta en marcha. Deciden la normativa local y la autoridad competente; los trabajos en equipos eléctricos, neumáticos y de seguridad corresponden a personas autorizadas y competentes."
         );
 
     // Document control.
@@ -267,7 +267,7 @@ public sealed partial record SiteWords(string Language)
 
     public string Master => Say("Master", "Maestro");
 
-    public string Hub => Say("Hub", "Concentrador");
+    public string Hub => Say("Hub", "Caja de conexión (hub)");
 
     public string Wiring => Say("Wiring", "Cableado");
 
@@ -326,7 +326,8 @@ public sealed partial record SiteWords(string Language)
 
     public string StepsTitle => Say("Steps", "Pasos");
 
-    public string BeforeLockOut => Say("Before lock-out", "Antes del bloqueo");
+    public string BeforeLockOut =>
+        Say("Before lock-out, guards shut", "Antes del bloqueo y etiquetado, resguardos cerrados");
 
     public string AsProgrammeSays => Say("As the plant's programme says.", "Según el programa de la planta.");
 

@@ -41,6 +41,13 @@ internal static class WordLists
     public static string Of(CleaningStep step, SiteWords words) =>
         (step, words.Language) switch
         {
+            (CleaningStep.RunOut, "es") => "Vaciado",
+            (CleaningStep.Flush, "es") => "Lavado de circuitos",
+            (CleaningStep.Park, "es") => "Posición de lavado",
+            (CleaningStep.HeatOff, "es") => "Apagar el calor",
+            (CleaningStep.GasOff, "es") => "Gas cerrado",
+            (CleaningStep.Selector, "es") => "Selector",
+            (CleaningStep.Access, "es") => "Acceso",
             (CleaningStep.DryCleanAndSecure, "es") => "Limpieza en seco y bloqueo",
             (CleaningStep.PreRinse, "es") => "Enjuague previo",
             (CleaningStep.FoamAndScrub, "es") => "Espuma y cepillado",

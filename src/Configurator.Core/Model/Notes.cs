@@ -13,22 +13,8 @@ public enum NoteSubject
     Operation,
 }
 
-/// <summary>The steps of a wet clean, in the order in which they are done.</summary>
-/// <remarks>Source: university food-safety text and public sanitation guides (reference table of cleaning
-/// sequences).</remarks>
-public enum CleaningStep
-{
-    DryCleanAndSecure,
-    PreRinse,
-    FoamAndScrub,
-    Rinse,
-    Inspect,
-    Sanitize,
-    DryAndRelease,
-}
-
 /// <summary>One section of notes: Markdown and the line it starts on.</summary>
-/// <param name="Step">Only under sanitation, where a heading names the step.</param>
+/// <param name="Step">Under sanitation the one that its heading names; elsewhere none.</param>
 public sealed record NoteSection(
     NoteSubject Subject,
     CleaningStep? Step,

@@ -20,5 +20,9 @@ public sealed record WashCare
 
     public ImmutableArray<Text> Inspect { get; init; } = [];
 
+    /// <summary>After unlocking, before anything is started.</summary>
     public ImmutableArray<Text> Restart { get; init; } = [];
+
+    /// <summary>What has to be seen in the first run, with every guard shut.</summary>
+    public ImmutableArray<Text> FirstRun { get; init; } = [];
 }

@@ -19,7 +19,9 @@ public class NotesBindingTests
 
             ## Sanitation
 
-            Take the roll off.
+            ### Run out
+
+            1. Run the film out.
 
             ### Pre-rinse
 
@@ -33,15 +35,22 @@ public class NotesBindingTests
         Assert.Equal(
             [
                 (NoteSubject.Sales, null, 4, "Seals *every* cup.\n"),
-                (NoteSubject.Sanitation, null, 8, "Take the roll off.\n"),
-                (NoteSubject.Sanitation, CleaningStep.PreRinse, 12, "1. Cover the roll.\n"),
-                (NoteSubject.Sanitation, CleaningStep.DryAndRelease, 16, "- Dry the rollers.\n"),
+                (NoteSubject.Sanitation, CleaningStep.RunOut, 10, "1. Run the film out.\n"),
+                (NoteSubject.Sanitation, CleaningStep.PreRinse, 14, "1. Cover the roll.\n"),
+                (NoteSubject.Sanitation, CleaningStep.DryAndRelease, 18, "- Dry the rollers.\n"),
             ],
             notes.Select(note => (note.Subject, note.Step, note.Span.Line, note.Markdown)));
     }
 
     // Source: the closed list of steps in the format's page, in the order of a wet clean.
     [Theory]
+    [InlineData("Run out", CleaningStep.RunOut)]
+    [InlineData("Flush", CleaningStep.Flush)]
+    [InlineData("Park", CleaningStep.Park)]
+    [InlineData("Heat off", CleaningStep.HeatOff)]
+    [InlineData("Gas off", CleaningStep.GasOff)]
+    [InlineData("Selector", CleaningStep.Selector)]
+    [InlineData("Access", CleaningStep.Access)]
     [InlineData("Dry clean and secure", CleaningStep.DryCleanAndSecure)]
     [InlineData("Pre-rinse", CleaningStep.PreRinse)]
     [InlineData("Foam and scrub", CleaningStep.FoamAndScrub)]
@@ -66,6 +75,11 @@ public class NotesBindingTests
     public void A_step_that_is_not_in_the_list_is_marked() => Check.Small
         .At(Film, "## Sanitation\n### [|Prerinse|]\ny\n")
         .Says("CFG2018 no document takes a section `Prerinse`\nto fix: replace it with `Pre-rinse`");
+
+    [Fact]
+    public void A_sanitation_note_that_names_no_step_is_refused_where_it_starts() => Check.Small
+        .At(Film, "## Sanitation\n\n[||]Run the film out.\n\n### Rinse\nx\n")
+        .Says("CFG2025 a crew cannot tell when this is to be done\nto fix: put it under a heading that names its step, such as `### Run out` or `### Foam and scrub`");
 
     [Fact]
     public void Small_headings_outside_sanitation_are_text() => Assert.Equal(

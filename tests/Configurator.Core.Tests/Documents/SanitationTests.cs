@@ -11,7 +11,13 @@ public class SanitationTests
         """
         ## Sanitation
 
-        Run the film out.
+        ### Heat off
+
+        1. Switch the plate off.
+
+        ### Run out
+
+        1. Run the film out.
 
         ### Pre-rinse
 
@@ -20,11 +26,13 @@ public class SanitationTests
         """);
 
     [Fact]
-    public void What_is_said_ahead_of_the_steps_is_done_before_lock_out() => Assert.Equal(
+    public void What_needs_power_is_done_before_lock_out_in_the_order_of_the_list() => Assert.Equal(
         """
-        # Before lock-out
-        ## Before lock-out
-        Run the film out.
+        # Before lock-out, guards shut
+        ## Run out
+        1. Run the film out.
+        ## Heat off
+        1. Switch the plate off.
         """,
         WithNotes.Section(Page, "live"));
 
@@ -50,8 +58,10 @@ public class SanitationTests
     public void The_page_of_the_option_says_what_comes_before_lock_out_too() => Assert.Equal(
         """
         # Sanitation notes
-        Before lock-out:
-        Run the film out.
+        Heat off:
+        1. Switch the plate off.
+        Run out:
+        1. Run the film out.
         Pre-rinse:
         1. Cover the roll.
         """,

@@ -43,7 +43,8 @@ internal static class SanitationShape
             Optional("never-cover", new ListShape(AText), "What not to cover."),
             Optional("remove", new ListShape(AText), "What to take off or open."),
             Optional("inspect", new ListShape(AText), "Where to look after the wash."),
-            Optional("restart", new ListShape(AText), "What to try before production."),
+            Optional("restart", new ListShape(AText), "What to do once unlocked, before anything is started."),
+            Optional("first-run", new ListShape(AText), "What to see in the first run, every guard shut."),
         ]
     );
 

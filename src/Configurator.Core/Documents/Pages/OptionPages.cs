@@ -143,13 +143,7 @@ internal static class OptionPages
     private static IEnumerable<Block> NoteBlocks(DocumentContext context, NoteSection note)
     {
         var passage = new Passage(note.Markdown, note.Span, BelowLevel: 2);
-        var words = context.Words;
-        return note switch
-        {
-            { Step: { } step } => [new Paragraph(WordLists.Of(step, words) + ":"), passage],
-            { Subject: NoteSubject.Sanitation } => [new Paragraph(words.BeforeLockOut + ":"), passage],
-            _ => [passage],
-        };
+        return note.Step is { } step ? [new Paragraph(WordLists.Of(step, context.Words) + ":"), passage] : [passage];
     }
 
     private static ImmutableArray<(NoteSubject Subject, string Title)> Subjects(SiteWords words) =>

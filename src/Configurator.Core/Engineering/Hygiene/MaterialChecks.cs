@@ -26,11 +26,18 @@ internal static class MaterialChecks
             [
                 part.Device?.Id.Value.Value ?? part.About,
                 part.Area.Id.Value.Value,
-                string.Join(", ", Steps(fitted, part.Area).SelectMany(step => step.Agents).Select(a => a.Id.Value)),
+                Asked(fitted, part.Area),
                 materials,
             ],
         };
     }
+
+    private static string Asked(FittedMachine fitted, Area area) =>
+        Steps(fitted, area).SelectMany(step => step.Agents).Select(agent => agent.Id.Value).ToList() switch
+        {
+            [] => "water alone",
+            var agents => string.Join(", ", agents),
+        };
 
     /// <summary>Steps whose agents all harm it.</summary>
     public static IEnumerable<CleaningStep> LostSteps(FittedMachine fitted, WashedPart part) =>

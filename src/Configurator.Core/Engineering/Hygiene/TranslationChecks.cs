@@ -48,15 +48,18 @@ internal static class TranslationChecks
 
     private static ImmutableArray<string> Lacking(NoteSet notes, string language)
     {
-        var there = Sections(notes, language).Select(note => note.Step).ToHashSet();
+        var there = Steps(notes, language).ToHashSet();
         return
         [
-            .. Sections(notes, Text.BaseLanguage)
-                .Where(note => !there.Contains(note.Step))
-                .Select(note => note.Step is { } step ? $"`{HygieneWords.Of(step)}`" : "what comes before the steps")
-                .Distinct(StringComparer.Ordinal),
+            .. Steps(notes, Text.BaseLanguage)
+                .Where(step => !there.Contains(step))
+                .Distinct()
+                .Select(step => $"`{HygieneWords.Of(step)}`"),
         ];
     }
+
+    private static IEnumerable<CleaningStep> Steps(NoteSet notes, string language) =>
+        Sections(notes, language).Select(note => note.Step).OfType<CleaningStep>();
 
     private static IEnumerable<NoteSection> Sections(NoteSet notes, string language) =>
         notes.Sections.Where(note => note.Subject == NoteSubject.Sanitation && note.Language == language);

@@ -14,7 +14,12 @@ public sealed record Load(string Id, Text Title, string Unit, int SmallPerUnit)
 
     public static readonly Load ClassAPorts = new("ports-a", Say("Class A ports", "Puertos clase A"), "", 1);
     public static readonly Load ClassBPorts = new("ports-b", Say("Class B ports", "Puertos clase B"), "", 1);
-    public static readonly Load HubPorts = new("ports-hub", Say("Hub ports", "Puertos de concentrador"), "", 1);
+    public static readonly Load HubPorts = new(
+        "ports-hub",
+        Say("Hub ports", "Puertos de caja de conexión (hub)"),
+        "",
+        1
+    );
     public static readonly Load BoxCables = new("box-cables", Say("Cables into the box", "Cables al armario"), "", 1);
     public static readonly Load SensorSupply = new(
         "sensor-supply",

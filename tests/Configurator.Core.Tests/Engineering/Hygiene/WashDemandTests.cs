@@ -49,6 +49,7 @@ public class WashDemandTests
             {
                 var splash = Worst(marking, AreaClass.Splash, wash);
                 Assert.True(splash <= previous, $"{string.Join('/', marking)} {wash}");
+                Assert.True(splash <= Worst(marking, AreaClass.NonFood, wash), $"{string.Join('/', marking)} splash {wash}");
                 Assert.True(Worst(marking, AreaClass.Food, wash) <= splash, $"{string.Join('/', marking)} food {wash}");
                 previous = splash;
             }

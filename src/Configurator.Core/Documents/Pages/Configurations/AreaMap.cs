@@ -11,7 +11,7 @@ internal static class AreaMap
 {
     private const int Width = 760;
     private const int NameWidth = 240;
-    private const int WashWidth = 220;
+    private const int WashWidth = 250;
     private const int Row = 28;
     private const int Top = 6;
     private const int Apart = 24;
@@ -50,14 +50,22 @@ internal static class AreaMap
         }
     }
 
-    /// <summary>What the numbers stand for.</summary>
-    public static string Legend(ConfigurationContext context) =>
-        string.Join(
+    /// <summary>What the numbers stand for, and which areas are washed otherwise because of what is fitted.</summary>
+    public static string Legend(ConfigurationContext context)
+    {
+        var machine = context.Engineered.Machine;
+        var stations = string.Join(
             ", ",
-            context.Engineered.Machine.Stations.Select(
-                (station, i) => FormattableString.Invariant($"{i + 1} {context.In(station.Title)}")
-            )
+            machine.Stations.Select((station, i) => FormattableString.Invariant($"{i + 1} {context.In(station.Title)}"))
         );
+        var changed = string.Join(
+            ", ",
+            machine
+                .Areas.Where(area => SanitationFacts.WashOf(context.Fitted, area) != area.Wash)
+                .Select(area => context.In(area.Title))
+        );
+        return $"{stations}." + (changed.Length > 0 ? $" {context.Words.WashedOtherwise(changed)}" : "");
+    }
 
     private static string Title(ConfigurationContext context, Area area) =>
         $"{context.In(area.Title)}: {WordLists.Of(SanitationFacts.WashOf(context.Fitted, area), context.Words)}";

@@ -5,8 +5,8 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
-/// <summary>The sheet of the cleaning crew: what is made safe, covered and opened; the steps in order with what each
-/// fitted option adds; what is looked at and signed afterwards.</summary>
+/// <summary>The sheet of the cleaning crew: what is made safe, covered and opened; what is done under power; the
+/// steps in order with what each fitted option adds; what is looked at and signed afterwards.</summary>
 internal static class SanitationDocument
 {
     public static ConfigurationDocument Document { get; } =
@@ -20,24 +20,20 @@ internal static class SanitationDocument
     {
         var words = context.Words;
         yield return new("before", words.BeforeYouStart, [.. Before(context)]);
-        var general = Additions(context, step: null);
-        if (!general.IsEmpty)
+        var live = CleaningSteps.UnderPower.Select(step => Live(context, step)).OfType<Step>();
+        if (live.Any())
         {
-            yield return new(
-                "live",
-                words.BeforeLockOut,
-                [new Steps([new("before-lock-out", words.BeforeLockOut, [], general)])]
-            );
+            yield return new("live", words.BeforeLockOut, [new Steps([.. live])]);
         }
 
         yield return new(
             "steps",
             words.StepsTitle,
-            [new Steps([.. Enum.GetValues<CleaningStep>().Select(step => Step(context, step))])]
+            [new Steps([.. CleaningSteps.Locked.Select((step, i) => Locked(context, step, i + 1))])]
         );
         if (context.Fitted.Machine.Sanitation is not null)
         {
-            yield return new("after", words.AfterTitle, [.. After(context)]);
+            yield return new("after", words.AfterTitle, [.. SanitationLists.After(context)]);
         }
     }
 
@@ -54,72 +50,44 @@ internal static class SanitationDocument
         yield return new Paragraph(AreaMap.Legend(context));
         if (context.Fitted.Machine.Sanitation is not null)
         {
-            yield return Energies(context);
-            yield return new CheckLists(
-                [
-                    Listed(context, words.CoverTitle, care => care.Cover),
-                    Listed(context, words.NeverCoverTitle, care => care.NeverCover),
-                    Listed(context, words.RemoveTitle, care => care.Remove),
-                ],
-                HasBoxes: true
-            );
+            yield return SanitationLists.Energies(context);
+            yield return SanitationLists.Before(context);
         }
     }
 
-    private static Table Energies(ConfigurationContext context)
+    /// <summary>Null where nothing is to be done.</summary>
+    private static Step? Live(ConfigurationContext context, CleaningStep step)
     {
-        var words = context.Words;
-        return new(
-            "energies",
-            words.EnergiesTitle,
-            [new(words.EnergyWord), new(words.State), new(words.WhereAndWhy)],
-            [
-                .. SanitationFacts
-                    .Energies(context.Fitted)
-                    .Select(care =>
-                        Row.Of(
-                            words.OfEnergy(care.Energy),
-                            words.OfState(care.State, care.Energy),
-                            context.In(care.Why)
-                        )
-                    ),
-            ]
-        );
-    }
-
-    private static CheckList Listed(
-        ConfigurationContext context,
-        string title,
-        Func<WashCare, ImmutableArray<Text>> pick
-    )
-    {
-        ImmutableArray<string> items =
-        [
-            .. SanitationFacts
-                .Cares(context.Fitted)
-                .SelectMany(care => pick(care))
-                .Select(text => context.In(text))
-                .Distinct(StringComparer.Ordinal),
-        ];
-        return new(title, items.IsEmpty ? [context.Words.Nothing] : items);
+        var lines = Lines(context, step);
+        var additions = Additions(context, step);
+        return lines.IsEmpty && additions.IsEmpty
+            ? null
+            : new(
+                $"before-{WordLists.Plain(step).Replace(' ', '-')}",
+                WordLists.Of(step, context.Words),
+                lines,
+                additions
+            );
     }
 
     /// <summary>Where the machine says nothing of its cleaning, a step that nothing adds to is left to the
     /// plant.</summary>
-    private static Step Step(ConfigurationContext context, CleaningStep step)
+    private static Step Locked(ConfigurationContext context, CleaningStep step, int number)
     {
+        var lines = Lines(context, step);
         var additions = Additions(context, step);
         return new(
-            $"step-{(int)step + 1}",
+            FormattableString.Invariant($"step-{number}"),
             WordLists.Of(step, context.Words),
-            context.Fitted.Machine.Sanitation is not null ? SanitationSteps.Lines(context, step)
-                : additions.IsEmpty ? [context.Words.AsProgrammeSays]
-                : [],
+            lines.IsEmpty && additions.IsEmpty ? [context.Words.AsProgrammeSays] : lines,
             additions
         );
     }
 
-    private static ImmutableArray<Addition> Additions(ConfigurationContext context, CleaningStep? step) =>
+    private static ImmutableArray<string> Lines(ConfigurationContext context, CleaningStep step) =>
+        context.Fitted.Machine.Sanitation is null ? [] : SanitationSteps.Lines(context, step);
+
+    private static ImmutableArray<Addition> Additions(ConfigurationContext context, CleaningStep step) =>
         [
             .. NotesByOption
                 .Owners(context)
@@ -136,38 +104,4 @@ internal static class SanitationDocument
                         ))
                 ),
         ];
-
-    private static IEnumerable<Block> After(ConfigurationContext context)
-    {
-        var words = context.Words;
-        var inspect = Listed(context, words.InspectTitle, care => care.Inspect);
-        var restart = Listed(context, words.RestartTitle, care => care.Restart);
-        yield return new CheckLists(
-            [
-                inspect with
-                {
-                    Items =
-                    [
-                        .. inspect.Items,
-                        words.CapsAndConnectors(context.Fitted.OpenPorts.Count(), context.Fitted.Cabled.Count()),
-                    ],
-                },
-                restart with
-                {
-                    Items = [words.GuardsBack, words.UnlockLast, .. restart.Items, words.StartEmpty],
-                },
-            ],
-            HasBoxes: true
-        );
-        yield return new FormFields([
-            new(words.SwabLimit, words.SetByPlant),
-            new(words.SwabResult),
-            new(words.AllergenLimit, words.SetByPlant),
-            new(words.DryingWait, words.SetByPlant),
-            new(words.CrewField),
-            new(words.NameField),
-            new(words.TimeField),
-            new(words.WashSignOff),
-        ]);
-    }
 }

@@ -13,6 +13,8 @@ internal static class SanitationSteps
         [
             .. step switch
             {
+                CleaningStep.RunOut => [context.Words.RunOut],
+                < CleaningStep.DryCleanAndSecure => [],
                 CleaningStep.DryCleanAndSecure => DryClean(context.Words),
                 CleaningStep.PreRinse => PreRinse(context),
                 CleaningStep.FoamAndScrub => Foam(context),
@@ -28,7 +30,7 @@ internal static class SanitationSteps
         ];
 
     private static IEnumerable<string> DryClean(SiteWords words) =>
-        [words.RunOut, words.LockAll, words.DryFirst, words.CoverNow];
+        [words.LockAll, words.TryIt, words.OpenNow, words.DryFirst, words.CoverNow];
 
     private static IEnumerable<string> PreRinse(ConfigurationContext context)
     {
@@ -45,6 +47,11 @@ internal static class SanitationSteps
         }
 
         yield return words.JetsOff;
+        var box = context.Engineered.Machine.Control.Box.Station.Area;
+        if (SanitationFacts.WashOf(context.Fitted, box) != WashMethod.Dry)
+        {
+            yield return words.BoxInWashedArea(context.In(box.Title));
+        }
     }
 
     private static IEnumerable<string> Foam(ConfigurationContext context) =>
