@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Model;
@@ -12,6 +14,9 @@ public sealed record RouteEdge(NodeId From, NodeId To, Micrometres Length);
 /// <summary>The graph of cable paths along the frame; every cable length comes from it.</summary>
 public sealed record Route(ImmutableArray<RouteNode> Nodes, ImmutableArray<RouteEdge> Edges)
 {
+    /// <summary>Many cables start at one node: the ways from it are found once.</summary>
+    private static readonly ConditionalWeakTable<Route, ConcurrentDictionary<NodeId, Ways>> Known = [];
+
     public RouteNode? Find(NodeId id) => Nodes.FirstOrDefault(node => node.Id == id);
 
     /// <summary>The shortest way along the path from one node to every node that it reaches.</summary>
@@ -34,10 +39,12 @@ public sealed record Route(ImmutableArray<RouteNode> Nodes, ImmutableArray<Route
 
     /// <summary>How far each node is, and which comes before it on the way (Dijkstra; of equal ways the first by
     /// name).</summary>
-    private Dictionary<NodeId, (Micrometres Length, NodeId? Before)> TreeFrom(NodeId start)
+    private Ways TreeFrom(NodeId start) => Known.GetOrCreateValue(this).GetOrAdd(start, Search);
+
+    private Ways Search(NodeId start)
     {
         var open = new PriorityQueue<(NodeId Node, NodeId? Before), (long, string)>();
-        var best = new Dictionary<NodeId, (Micrometres, NodeId?)>();
+        var best = new Ways();
         open.Enqueue((start, null), (0, start.Value));
         while (open.TryDequeue(out var step, out var at))
         {
@@ -54,6 +61,8 @@ public sealed record Route(ImmutableArray<RouteNode> Nodes, ImmutableArray<Route
 
         return best;
     }
+
+    private sealed class Ways : Dictionary<NodeId, (Micrometres Length, NodeId? Before)>;
 
     private IEnumerable<(NodeId Next, Micrometres Length)> StepsFrom(NodeId node) =>
         Edges

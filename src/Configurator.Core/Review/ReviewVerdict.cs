@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Review.Kinds;
 
@@ -41,32 +40,6 @@ public sealed record ReviewVerdict(string Written, Severity? Least, ImmutableArr
     public bool Fails(Change change) => change.Level >= Least || Kinds.Contains(change.Kind);
 
     public bool Fails(ReviewReport report) => report.Changes.Any(Fails);
-
-    /// <summary>In a sentence without full stop.</summary>
-    public string Say(ReviewReport report)
-    {
-        var failing = report.Changes.Count(Fails);
-        return failing switch
-        {
-            0 when report.Changes.IsEmpty => "nothing changed in meaning",
-            0 => Decisions(report) switch
-            {
-                0 => "nothing fails the check, and nothing needs a decision",
-                1 => "nothing fails the check; 1 kind of change needs a decision",
-                var kinds => FormattableString.Invariant(
-                    $"nothing fails the check; {kinds} kinds of change need a decision"
-                ),
-            },
-            _ => string.Create(
-                CultureInfo.InvariantCulture,
-                $"{failing} {(failing == 1 ? "change stops" : "changes stop")} it (`--fail-on {Written}`)"
-            ),
-        };
-    }
-
-    /// <summary>Kinds of change that weigh more than a note: somebody has to want them.</summary>
-    private static int Decisions(ReviewReport report) =>
-        report.Changes.Where(change => change.Level > Severity.Note).Select(change => change.Kind).Distinct().Count();
 
     private static Severity? LevelOf(string word) =>
         word switch

@@ -62,9 +62,10 @@ internal static class AllOrdersProof
                 .Concat(Extensions(machine).Select(master => FitConditions.Of(machine, master)))
         );
         var total = logic.Count(PartialOrder.Empty);
+        ImmutableArray<Extreme> witnesses = [.. Witnesses(weigher, sums, mounted)];
         return new(
             machine,
-            Worst(machine, [.. Witnesses(weigher, sums, mounted)]),
+            Worst(machine, witnesses),
             Extensions(machine)
                 .ToImmutableSortedDictionary(
                     master => master.Name.Value,
@@ -73,7 +74,7 @@ internal static class AllOrdersProof
             users.ToImmutableDictionary(port => port.Key, port => Share(port.Value))
         )
         {
-            Washed = [.. WorstWash.Of(machine, weigher)],
+            Washed = [.. WorstWash.Of(machine, weigher, [.. witnesses.Select(extreme => extreme.Witness)])],
         };
 
         OrderShare Share(Condition condition) => new(weigher.Count(condition, PartialOrder.Empty), total);

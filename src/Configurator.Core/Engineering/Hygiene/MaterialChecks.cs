@@ -70,10 +70,7 @@ internal static class MaterialChecks
     public static IEnumerable<(CleaningStep Step, ImmutableArray<Agent> Agents)> Steps(
         FittedMachine fitted,
         Area area
-    ) =>
-        Enum.GetValues<CleaningStep>()
-            .Select(step => (step, Washing.Agents(fitted.Machine, area, step, fitted.Configuration.QuantityOf)))
-            .Where(step => !step.Item2.IsEmpty);
+    ) => Washing.Steps(fitted, area);
 
     private static Resistance? WorstOf(WashedPart part, AgentKind agent) =>
         part

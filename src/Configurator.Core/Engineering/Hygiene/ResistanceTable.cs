@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Configurator.Core.Model;
 
@@ -58,24 +59,21 @@ public static class ResistanceTable
         ("polycarbonate", AgentKind.ChlorinatedAlkaline, "stress cracking of stressed parts"),
     ];
 
-    private static readonly ImmutableSortedDictionary<string, ImmutableArray<string>> ByMaterial =
-        Rows.ToImmutableSortedDictionary(
-            row => row.Material,
-            row => row.Cells.Split(' ').ToImmutableArray(),
-            StringComparer.Ordinal
-        );
+    private static readonly FrozenDictionary<string, ImmutableArray<Resistance>> ByMaterial = Rows.ToFrozenDictionary(
+        row => row.Material,
+        row =>
+            row.Cells.Split(' ').Select((cell, agent) => Read(row.Material, (AgentKind)agent, cell)).ToImmutableArray(),
+        StringComparer.Ordinal
+    );
 
-    public static IEnumerable<string> Materials => ByMaterial.Keys;
+    public static IEnumerable<string> Materials => Rows.Select(row => row.Material).Order(StringComparer.Ordinal);
 
     /// <summary>Null for a material that is not in the table.</summary>
-    public static Resistance? Of(string material, AgentKind agent)
-    {
-        if (!ByMaterial.TryGetValue(material, out var cells))
-        {
-            return null;
-        }
+    public static Resistance? Of(string material, AgentKind agent) =>
+        ByMaterial.TryGetValue(material, out var cells) ? cells[(int)agent] : null;
 
-        var cell = cells[(int)agent];
+    private static Resistance Read(string material, AgentKind agent, string cell)
+    {
         var basis =
             material == Memory ? Basis.FromMemory
             : cell.Length > 1 ? Basis.Corroborated

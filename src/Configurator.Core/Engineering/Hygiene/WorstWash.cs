@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Logic;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Model;
@@ -10,7 +11,8 @@ namespace Configurator.Core.Engineering.Hygiene;
 public sealed record WorstWash(string About, AreaId Area, WashMethod Method, Shown Shown)
 {
     /// <summary>One for each part that some order mounts.</summary>
-    internal static IEnumerable<WorstWash> Of(Machine machine, Weigher weigher)
+    /// <param name="witnesses">Configurations already found: what one of them keeps needs no further proof.</param>
+    internal static IEnumerable<WorstWash> Of(Machine machine, Weigher weigher, ImmutableArray<Configuration> witnesses)
     {
         if (machine.Sanitation is null)
         {
@@ -43,7 +45,9 @@ public sealed record WorstWash(string About, AreaId Area, WashMethod Method, Sho
             var key = ConditionKey.Of(condition);
             if (!known.TryGetValue(key, out var isPossible))
             {
-                isPossible = weigher.Heaviest(new(0, [new(condition, 1)]), PartialOrder.Empty) is { Weight: > 0 };
+                isPossible =
+                    witnesses.Any(witness => condition.Holds(witness.QuantityOf))
+                    || weigher.Heaviest(new(0, [new(condition, 1)]), PartialOrder.Empty) is { Weight: > 0 };
                 known[key] = isPossible;
             }
 
