@@ -27,6 +27,7 @@ public static class Reviewer
             .. HardwareChanges.Of(context),
             .. CableChanges.Of(context),
             .. DeviceValueChanges.Of(context),
+            .. SignalChanges.Of(context),
             .. LoadChanges.Of(context),
             .. DeliveredChanges.Of(context),
             .. RecipeChanges.Of(context),

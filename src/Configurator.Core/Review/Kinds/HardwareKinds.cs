@@ -14,12 +14,20 @@ public static class HardwareKinds
         "A wireman lands a wire elsewhere, or another cable, at the same device"
     );
 
+    public static readonly ChangeKind SignalsChanged = new(
+        "signals-changed",
+        ReviewTopic.Hardware,
+        Severity.Warning,
+        "Signals of the controller",
+        "The controller's program must use, or leave, them"
+    );
+
     public static readonly ChangeKind DeviceRedefined = new(
         "device-redefined",
         ReviewTopic.Hardware,
         Severity.Note,
-        "Devices that are called the same and are not",
-        "Spares in the field, sums and documents follow the new values"
+        "Values of devices",
+        "The device keeps its name; sums, documents and spares follow the new values"
     );
 
     public static readonly ChangeKind MasterChanged = new(
@@ -73,6 +81,7 @@ public static class HardwareKinds
     public static ImmutableArray<ChangeKind> All { get; } =
     [
         CoresChanged,
+        SignalsChanged,
         DeviceRedefined,
         MasterChanged,
         DeviceChanged,

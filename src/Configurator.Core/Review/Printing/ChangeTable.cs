@@ -6,7 +6,7 @@ namespace Configurator.Core.Review.Printing;
 /// <summary>Changes of a kind as a Markdown table; columns that would be empty are left out.</summary>
 internal static class ChangeTable
 {
-    private const int DetailsMax = 5;
+    private const int DetailsMax = 12;
 
     private static readonly (string Title, Func<Change, string> Of)[] Columns =
     [

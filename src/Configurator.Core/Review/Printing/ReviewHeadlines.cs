@@ -57,6 +57,14 @@ public static class ReviewHeadlines
         SettingKinds.SanitationChanged,
     ];
 
+    private const int SubjectsMax = 4;
+
+    private static bool NamesSubjects(ChangeKind kind) =>
+        kind.Topic == ReviewTopic.Published
+        || kind == HardwareKinds.CoresChanged
+        || kind == HardwareKinds.SignalsChanged
+        || kind == HardwareKinds.DeviceRedefined;
+
     private static string Share(ChangeKind kind, ReviewReport report) =>
         kind == HomeKinds.HomeMoved && report.Homes > 0 ? FormattableString.Invariant($" of {report.Homes}") : "";
 
@@ -65,7 +73,7 @@ public static class ReviewHeadlines
         var machines = changes.Select(change => change.Machine).Distinct().OfType<Model.MachineId>().ToList();
         var on = machines.Count switch
         {
-            _ when kind.Topic == ReviewTopic.Published && changes.Length <= 4 =>
+            _ when NamesSubjects(kind) && changes.Length <= SubjectsMax =>
                 $" ({string.Join(", ", changes.Select(change => change.Subject).Distinct(StringComparer.Ordinal))})",
             0 => "",
             <= 3 => $" ({string.Join(", ", machines.Select(machine => $"`{machine}`"))})",

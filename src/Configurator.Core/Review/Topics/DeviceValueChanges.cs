@@ -12,7 +12,8 @@ namespace Configurator.Core.Review.Topics;
 /// otherwise.</summary>
 internal static class DeviceValueChanges
 {
-    private const int NamedMax = 4;
+    /// <summary>As many as a review shows below one change: no core is left out of a usual cable.</summary>
+    private const int NamedMax = 11;
     private const string Leads = "leads";
 
     public static IEnumerable<Change> Of(ReviewContext context)
@@ -67,7 +68,7 @@ internal static class DeviceValueChanges
             ]
         )
         {
-            Remark = published.IsEmpty ? "in no published configuration" : "",
+            Remark = string.Join("; ", Remarks(context, device, published)),
             Details =
             [
                 .. values.Take(NamedMax).Select(value => value.Say()),
@@ -81,6 +82,29 @@ internal static class DeviceValueChanges
             PagesAfter = [PagePaths.Of(device.Id.Value)],
         };
     }
+
+    private static IEnumerable<string> Remarks(ReviewContext context, Device device, ImmutableArray<string> published)
+    {
+        if (published.IsEmpty)
+        {
+            yield return "in no published configuration";
+        }
+
+        var delivered = context
+            .Before.Catalogue.AsBuilts.Where(asBuilt => IsOn(context, asBuilt, device))
+            .Select(asBuilt => $"`{asBuilt.Id.Value}`")
+            .ToList();
+        if (delivered.Count > 0)
+        {
+            yield return $"on delivered {string.Join(", ", delivered)}";
+        }
+    }
+
+    private static bool IsOn(ReviewContext context, AsBuilt asBuilt, Device device) =>
+        context.Before.Catalogue.Machines.TryGetValue(asBuilt.Machine, out var machine)
+        && machine.Instances.Any(instance =>
+            instance.Device.Id.Value == device.Id.Value && asBuilt.Homes.Homes.ContainsKey(instance.Key)
+        );
 
     private static bool Has(EngineeredConfiguration built, Device device) =>
         built.Report.Fitted.Fitted.Any(instance => instance.Device.Id.Value == device.Id.Value)

@@ -12,7 +12,7 @@ internal static class FindingChanges
     public static IEnumerable<Change> Of(ReviewContext context) =>
         Results(context)
             .SelectMany(result => result.Compare())
-            .GroupBy(found => (found.Kind, found.Result.Machine.Id.Value, found.Id))
+            .GroupBy(found => (found.Kind, found.Result.Machine.Id.Value, found.Id, found.Before, found.After))
             .Select(alike => Tell([.. alike]))
             .Concat(Checks(context));
 
@@ -69,7 +69,7 @@ internal static class FindingChanges
             Machine = worst.Result.Machine.Id.Value,
             Before = worst.Before,
             After = worst.After,
-            Remark = worst.Remark + (published.Count == 0 ? "; in no published configuration, but possible" : ""),
+            Remark = worst.Remark + (published.Count == 0 ? "; the worst of all orders, published or not" : ""),
             Weight = worst.Tightness,
             Configurations =
             [

@@ -11,7 +11,7 @@ namespace Configurator.Core.Review.Topics;
 internal static class NoteChanges
 {
     /// <summary>Of what changed in a section, so many lines are shown and the others counted.</summary>
-    private const int LinesMax = 4;
+    private const int LinesMax = 6;
 
     public static IEnumerable<Change> Of(ReviewContext context) =>
         Options(context)
@@ -123,7 +123,7 @@ internal static class NoteChanges
             ));
     }
 
-    /// <summary>Paragraphs and steps that differ, whole: a sentence cut short may lose the step that matters.</summary>
+    /// <summary>Sentences that differ, whole: a sentence cut short may lose the step that matters.</summary>
     private static ImmutableArray<string> Lines(string old, string now)
     {
         var (before, after) = (Steps(old), Steps(now));
@@ -143,7 +143,7 @@ internal static class NoteChanges
         return more <= 0 ? lines : [.. lines.Take(LinesMax), FormattableString.Invariant($"and {more} more lines")];
     }
 
-    /// <summary>A line that goes on below is one with what it goes on with.</summary>
+    /// <summary>Sentences; a line that goes on below is one with what it goes on with.</summary>
     private static ImmutableArray<string> Steps(string text)
     {
         var steps = new List<string>();
@@ -163,7 +163,23 @@ internal static class NoteChanges
             isOpen = line.Trim().Length > 0;
         }
 
-        return [.. steps];
+        return [.. steps.SelectMany(Sentences)];
+    }
+
+    /// <summary>A full stop after a word ends one where a capital follows: numbers of steps do not.</summary>
+    private static IEnumerable<string> Sentences(string step)
+    {
+        var start = 0;
+        for (var i = 1; i + 2 < step.Length; i++)
+        {
+            if (step[i] == '.' && step[i + 1] == ' ' && char.IsUpper(step[i + 2]) && !char.IsDigit(step[i - 1]))
+            {
+                yield return step[start..(i + 1)];
+                start = i + 2;
+            }
+        }
+
+        yield return step[start..];
     }
 
     private static ImmutableArray<string> Split(string text) => text.Length == 0 ? [] : [.. text.Split('\n')];

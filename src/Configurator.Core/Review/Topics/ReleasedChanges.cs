@@ -117,8 +117,17 @@ internal static class ReleasedChanges
             .ToHashSet(StringComparer.Ordinal);
         return built
             .Report.Findings.Where(finding => finding.Verdict != Verdict.Pass || shared.Contains(name(finding.Id)))
-            .Select(finding => $"{name(finding.Id)} {finding.Verdict} {finding.Value} {finding.Limit}");
+            .Select(finding => $"{name(finding.Id)} {Say(finding.Verdict)}, {finding.Value}, limit {finding.Limit}");
     }
+
+    private static string Say(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Pass => "passes",
+            Verdict.Fail => "fails",
+            Verdict.Accepted => "is accepted",
+            _ => "cannot be judged",
+        };
 
     private static IEnumerable<string> Settings(EngineeredConfiguration built, Catalogue catalogue) =>
         built

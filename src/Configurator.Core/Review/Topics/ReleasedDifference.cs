@@ -7,7 +7,7 @@ namespace Configurator.Core.Review.Topics;
 /// <param name="Gone">What was there and is not, in ordinal order.</param>
 internal sealed record ReleasedDifference(string Word, ImmutableArray<string> Gone, ImmutableArray<string> Come)
 {
-    private const int NamedMax = 2;
+    private const int NamedMax = 4;
 
     /// <summary>Null where both are the same.</summary>
     public static ReleasedDifference? Between(string word, IEnumerable<string> before, IEnumerable<string> after)
