@@ -51,18 +51,29 @@ public class SameNameTests
     [Fact]
     public void More_values_than_can_be_read_are_counted()
     {
+        const string More =
+            """
+            parameters:
+              - {parameter: gain, title: Gain, index: 71, type: uint8, words: {low: 0, high: 1}}
+              - {parameter: edge, title: Edge, index: 72, type: uint8, words: {low: 0, high: 1}}
+
+            """;
         var changed = BaseCatalogue.Whole
             .Replacing(ReviewPair.Eye, "current: 35 mA", "current: 36 mA")
-            .Replacing(ReviewPair.Eye, "response: 0.2 ms", "response: 0.3 ms")
-            .Replacing(ReviewPair.Eye, "price: 240 EUR", "price: 250 EUR")
-            .Replacing(ReviewPair.Eye, "roughness: 0.8 um, radius: 3 mm", "roughness: 0.7 um, radius: 4 mm")
-            .Replacing(ReviewPair.Eye, "ingress: [IP66, IP67, IP69K]", "ingress: [IP66, IP67, IP69]");
-        Assert.Equal(
-            [
-                "current: 35 mA → 36 mA", "finish radius: 3 mm → 4 mm", "finish roughness: 0.8 um → 0.7 um",
-                "ingress: IP66, IP67, IP69K → IP66, IP67, IP69", "and 2 more values",
-            ],
-            ReviewPair.Compare(BaseCatalogue.Whole, changed).The("device-redefined").Details);
+            .Replacing(ReviewPair.Eye, "parameters:\n", More);
+        var details = ReviewPair.Compare(BaseCatalogue.Whole, changed).The("device-redefined").Details;
+        Assert.Equal(12, details.Length);
+        Assert.Equal(("current: 35 mA → 36 mA", "and 2 more values"), (details[0], details[^1]));
+    }
+
+    // Source: the edit itself; the guard switch reports on two channels before and on one after.
+    [Fact]
+    public void A_signal_that_the_controller_no_longer_gets_is_told()
+    {
+        var report = ReviewPair.Compare(BaseCatalogue.Whole, BaseCatalogue.Whole.Replacing(Guard, "inputs: 2", "inputs: 1"));
+        Assert.Contains(report.Changes, change =>
+            change is { Kind.Id: "signals-changed", Level: Severity.Warning, After: "" }
+            && change.Subject.StartsWith("`standard/guard/1`", StringComparison.Ordinal));
     }
 
     // Source: salad orders gas-flush, reject, top-film, tray-count; all four are in the result whoever ticks them.
