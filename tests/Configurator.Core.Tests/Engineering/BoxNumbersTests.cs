@@ -51,6 +51,7 @@ public class BoxNumbersTests
     {
         var check = Check.Small
             .Changing(SmallCatalogue.Device("guard-switch"), "plug: terminals", "plug: terminals\nsafety: {inputs: 2}")
+            .Changing(SmallCatalogue.PortPlan, "standard/guard/1: direct", "standard/guard/1: direct\n  back-guard/back-switch/1: direct")
             .With(
                 """
                 option: back-guard

@@ -57,7 +57,7 @@ public class MachineLoadTests
             id,
             _ => [Load.BoxCables],
             (fitted, _) =>
-                Cabling.Of(fitted).Count(cable => cable is DeviceCable { Home.IsDirect: true } or TrunkCable { Previous: null })
+                Cabling.Of(fitted).Count(cable => cable is DeviceCable { Home.IsDirect: true } or TrunkCable { Previous: null } or NetworkCable)
         );
 
     [Theory]
