@@ -20,8 +20,8 @@ public class DownloadChecksTests
 
     [Fact]
     public void A_cell_changed_in_the_json_file_is_noticed() => Assert.Equal(
-        "table `trunk-socket`: row 1, column 1 says `=TRUNK-XD1:9` and not `=TRUNK-XD1:1`",
-        Fault($"{Published.Set.Name}.json", text => text.Replace("\"=TRUNK-XD1:1\"", "\"=TRUNK-XD1:9\"", StringComparison.Ordinal)));
+        "table `trunk-socket`: row 5, column 1 says `=TRUNK-XD1:9` and not `=TRUNK-XD1:5`",
+        Fault($"{Published.Set.Name}.json", text => text.Replace("\"=TRUNK-XD1:5\"", "\"=TRUNK-XD1:9\"", StringComparison.Ordinal)));
 
     [Fact]
     public void A_workbook_of_other_tables_is_noticed()
