@@ -19,8 +19,11 @@ internal static class CareBinder
                 NeverCover = Texts(f, "never-cover"),
                 Remove = Texts(f, "remove"),
                 Inspect = Texts(f, "inspect"),
+                Bars = Texts(f, "bars"),
+                PowerOn = Texts(f, "power-on"),
                 Restart = Texts(f, "restart"),
                 FirstRun = Texts(f, "first-run"),
+                Media = Texts(f, "media"),
             };
 
     public static Finish? Finish(Fields? f) =>

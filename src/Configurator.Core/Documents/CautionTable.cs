@@ -91,7 +91,7 @@ internal static partial class CautionTable
             Of(
                 CrushingHead,
                 "The raised seal head can fall: block it from outside, before the air is vented and before reaching below.",
-                "El cabezal de sellado elevado puede caer: cálcelo desde fuera, antes de purgar el aire y de meter la mano debajo.",
+                "El cabezal de sellado elevado puede caer: cálcelo desde fuera, antes de evacuar el aire y de meter la mano debajo.",
                 "ISO 13854, ISO 14118"
             ),
             Of(
@@ -109,7 +109,7 @@ internal static partial class CautionTable
             Of(
                 Chemicals,
                 "Chemicals: read the label and the safety data sheet; goggles, gloves, apron. Never mix two products.",
-                "Productos químicos: lea la etiqueta y la ficha de seguridad; gafas, guantes, delantal. No mezcle productos.",
+                "Productos químicos: lea la etiqueta y la ficha de seguridad; gafas estancas (goggles), guantes, delantal. No mezcle productos.",
                 "29 CFR 1910.1200"
             ),
             Of(
@@ -130,8 +130,8 @@ internal static partial class CautionTable
             ),
             Of(
                 Peroxide,
-                "Hydrogen peroxide: goggles, face shield, gloves before anything is opened. Shut in between two valves it builds pressure and bursts: flush with water first. Extraction on until the vapour time is over.",
-                "Peróxido de hidrógeno: gafas, pantalla facial y guantes antes de abrir nada. Encerrado entre dos válvulas acumula presión y revienta: lave antes con agua. Extracción en marcha hasta el fin del tiempo de vapor."
+                "Hydrogen peroxide: goggles, face shield, gloves before anything is opened. Shut in between two valves it builds pressure and bursts: shut the drum valve, then flush with water. Extraction on until the vapour time is over.",
+                "Peróxido de hidrógeno: gafas estancas (goggles), pantalla facial y guantes antes de abrir nada. Encerrado entre dos válvulas acumula presión y revienta: cierre la válvula del bidón y enjuague con agua. Extracción en marcha hasta el fin del tiempo de vapor."
             ),
             Of(
                 CleaningCircuit,
@@ -163,8 +163,8 @@ internal static partial class CautionTable
             ),
             Of(
                 Blades,
-                "Blades and dies cut: cut-resistant gloves, guard caps on.",
-                "Cuchillas y troqueles cortan: guantes anticorte, fundas puestas.",
+                "Blades and dies cut: cut-resistant gloves, blade caps on.",
+                "Cuchillas y troqueles cortan: guantes anticorte, protectores de cuchilla puestos.",
                 "ISO 13857"
             ),
             Of(

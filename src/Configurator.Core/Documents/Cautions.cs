@@ -36,10 +36,14 @@ internal static class Cautions
                 SlipperyFloor,
                 Jets,
                 Governs,
+                .. HotRinse(fitted),
                 .. SanitationFacts.Hazards(fitted).Select(TopicOf),
                 .. SanitationFacts.Agents(fitted).SelectMany(agent => TopicsOf(agent.Kind)),
             ]
         );
+
+    private static ImmutableArray<CautionTopic> HotRinse(FittedMachine fitted) =>
+        SanitationFacts.RinsesHot(fitted) ? [HotWater] : [];
 
     private static CautionTopic TopicOf(Hazard hazard) =>
         hazard switch

@@ -88,7 +88,7 @@ public sealed partial record SiteWords
         {
             Energy.Electricity => Say("Electricity", "Electricidad"),
             Energy.WorkingAir => Say("Working air", "Aire de trabajo"),
-            Energy.PurgeAir => Say("Purge air", "Aire de presurización"),
+            Energy.PurgeAir => Say("Purge air", "Aire de barrido"),
             Energy.Nitrogen => Say("Nitrogen", "Nitrógeno"),
             Energy.Peroxide => Say("Peroxide", "Peróxido"),
             Energy.Water => Say("Water", "Agua"),
@@ -98,7 +98,7 @@ public sealed partial record SiteWords
             Energy.Gravity => Say("Raised parts", "Partes elevadas"),
             Energy.Laser => Say("Laser", "Láser"),
             Energy.Ultraviolet => Say("Ultraviolet lamps", "Lámparas ultravioleta"),
-            _ => Say("Mains of the coder", "Red del codificador"),
+            _ => Say("Mains of the coder", "Alimentación eléctrica del codificador"),
         };
 
     public string OfState(EnergyState state, Energy energy) =>

@@ -41,7 +41,7 @@ public sealed partial record SiteWords
 
     public string TimeField => Say("Date, time", "Fecha, hora");
 
-    public string CrewField => Say("Crew", "Equipo");
+    public string CrewField => Say("Crew", "Cuadrilla");
 
     public string CapsAndConnectors(int caps, int connectors) =>
         Say(
@@ -51,23 +51,65 @@ public sealed partial record SiteWords
 
     public string GuardsBack =>
         Say(
-            "Still locked: hoods off, parts and guards back, tools counted",
-            "Aún bloqueado: fundas fuera, piezas y resguardos en su sitio, herramientas contadas"
+            "Still locked: tools counted, wash hoods off, parts back; guards back last",
+            "Aún bloqueado: herramientas contadas, fundas de lavado fuera, piezas en su sitio; por último, los resguardos"
         );
 
-    public string UnlockLast =>
+    /// <param name="notYet">What stays locked.</param>
+    public string UnlockLast(string notYet) =>
         Say(
-            "Everybody clear, guards shut: each person takes off their own lock. Do not start yet",
-            "Todos fuera, resguardos cerrados: cada quien quita su candado. No arranque todavía"
+            "Everybody clear: each person takes off their own lock. Valves stay shut, main switch off",
+            "Todos fuera: cada quien quita su candado. Las válvulas siguen cerradas, el interruptor principal apagado"
+        ) + (notYet.Length > 0 ? Say($". Still locked: {notYet}", $". Sigue bloqueado: {notYet}") : "");
+
+    public string MainsOn =>
+        Say("Main switch on. Do not start yet", "Conecte el interruptor principal. No arranque todavía");
+
+    public string AirOn =>
+        Say("Open the air valve slowly; hands clear", "Abra despacio la válvula de aire; manos fuera");
+
+    public string BarsOut(string parts) =>
+        Say(
+            $"Guards shut, reset. Heads lifted clear of the bars: pull the bars out from outside ({parts}). Count: out ____ = in ____",
+            $"Resguardos cerrados, rearme. Con los cabezales levantados y libres, saque las barras desde fuera ({parts}). Cuente: fuera ____ = puestas ____"
+        );
+
+    public string BarsIn =>
+        Say(
+            "Heads up, air on, guards shut: push in every yellow bar listed below, from outside, one for each head. Bars in: ____. A bar does not go in: stop, call the supervisor.",
+            "Cabezales arriba, con aire, resguardos cerrados: meta desde fuera cada barra amarilla indicada abajo, una por cabezal. Barras puestas: ____. Si una barra no entra, pare y llame al supervisor."
+        );
+
+    public string ScrapFirst => Say("Scrap the first pieces", "Deseche las primeras piezas");
+
+    public string MistFirst =>
+        Say(
+            "Peroxide gear still on: rinse the mist chamber for 5 min at low pressure. Until then nobody takes out film or trash.",
+            "Con el equipo para peróxido aún puesto, enjuague la cámara de niebla 5 min a baja presión. Hasta entonces nadie saca película ni restos."
+        );
+
+    public string CoolBeforeHand =>
+        Say(
+            "Contact thermometer on every hot part: below 40 °C before hand or water.",
+            "Termómetro de contacto en cada parte caliente: menos de 40 °C antes de tocar o mojar."
+        );
+
+    public string NeverWaterOnHot =>
+        Say("Never water on a hot part.", "Nunca agua sobre una parte caliente.");
+
+    public string HotWaterGear =>
+        Say(
+            "Face shield, gloves and waterproofs on: the water scalds. Nobody else within reach of the spray.",
+            "Pantalla facial, guantes y ropa impermeable puestos: el agua quema. Nadie más al alcance del chorro."
         );
 
     public string StartEmpty =>
-        Say("Reset. Start empty, guards shut", "Rearme. Arranque en vacío, resguardos cerrados");
+        Say("Guards shut, reset: start empty", "Resguardos cerrados, rearme: arranque en vacío");
 
     public string RunOut =>
         Say(
             "Run the product out, then stop production. Guards stay shut.",
-            "Vacíe el producto y pare la producción. Los resguardos siguen cerrados."
+            "Agote el producto en línea y pare la producción. Los resguardos siguen cerrados."
         );
 
     public string LockAll =>
@@ -86,8 +128,8 @@ public sealed partial record SiteWords
 
     public string BoxInWashedArea(string area) =>
         Say(
-            $"{area}: hose the floor only. Wipe the control box by hand; never aim at it.",
-            $"{area}: manguera solo al suelo. Limpie el armario de control con paño; no le apunte nunca."
+            $"{area}: hose the floor only, at low pressure. Wipe the control box by hand; never aim at it.",
+            $"{area}: manguera solo al suelo, a baja presión. Limpie el armario de control con paño; no le apunte nunca."
         );
 
     public string WashedOtherwise(string areas) =>
@@ -118,14 +160,14 @@ public sealed partial record SiteWords
 
     public string HotLance(string areas) =>
         Say(
-            $"{areas}: hot water to 80 °C (175 °F), lance half a metre away and moving.",
-            $"{areas}: agua caliente hasta 80 °C (175 °F), lanza a medio metro y en movimiento."
+            $"{areas}: hot water to 80 °C (175 °F), lance moving, 0.5 m (20 in) from lenses, motors, connectors, seals and bearings.",
+            $"{areas}: agua caliente hasta 80 °C (175 °F), lanza en movimiento, a 0,5 m (20 in) de lentes, motores, conectores, juntas y rodamientos."
         );
 
     public string JetsOff =>
         Say(
-            "All through: no jet on connectors, glands, seals, bearings, panels.",
-            "Siempre: ningún chorro a conectores, prensaestopas, juntas, rodamientos ni paneles."
+            "All through: never aim at connectors, glands, seals, bearings, panels.",
+            "Siempre: no apunte nunca a conectores, prensaestopas, juntas, rodamientos ni paneles."
         );
 
     public string FoamWith(string areas) =>
@@ -151,10 +193,7 @@ public sealed partial record SiteWords
         );
 
     public string AlkaliOut =>
-        Say(
-            "Rinse each cleaner off before the next one. Acid used today: no chlorine today.",
-            "Enjuague cada detergente antes del siguiente. Si hoy usó ácido, hoy no use cloro."
-        );
+        Say("Rinse each cleaner off before the next one.", "Enjuague cada detergente antes del siguiente.");
 
     public string LookAndSwab =>
         Say(
@@ -169,7 +208,10 @@ public sealed partial record SiteWords
         );
 
     public string DrainAndWipe =>
-        Say("Still locked: drain. Wipe or squeegee dry.", "Aún bloqueado: vacíe. Seque con paño o haragán (jalador).");
+        Say(
+            "Still locked: drain. Wipe or squeegee dry.",
+            "Aún bloqueado: vacíe. Seque con paño o jalador (España: rasqueta de goma)."
+        );
 
     public string Refit =>
         Say("Refit what you took off. Grease of grade H1 only.", "Monte lo que quitó. Solo grasa de grado H1.");

@@ -41,8 +41,8 @@ internal static class WordLists
     public static string Of(CleaningStep step, SiteWords words) =>
         (step, words.Language) switch
         {
-            (CleaningStep.RunOut, "es") => "Vaciado",
-            (CleaningStep.Flush, "es") => "Lavado de circuitos",
+            (CleaningStep.RunOut, "es") => "Agotar el producto",
+            (CleaningStep.Flush, "es") => "Enjuagar circuitos",
             (CleaningStep.Park, "es") => "Posición de lavado",
             (CleaningStep.HeatOff, "es") => "Apagar el calor",
             (CleaningStep.GasOff, "es") => "Gas cerrado",

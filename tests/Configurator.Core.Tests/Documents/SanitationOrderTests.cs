@@ -54,18 +54,79 @@ public class SanitationOrderTests
     public void Unlocking_comes_before_what_is_tried_and_the_empty_run_before_what_is_seen_in_it()
     {
         var lines = Lists(Sheet("printed-pudding", "en")).Single(list => list.Title.StartsWith("Before production", StringComparison.Ordinal)).Items;
-        Assert.Equal("Still locked: hoods off, parts and guards back, tools counted", lines[0]);
+        Assert.Equal("Still locked: tools counted, wash hoods off, parts back; guards back last", lines[0]);
         Assert.StartsWith("Everybody clear", lines[1], StringComparison.Ordinal);
-        var start = lines.IndexOf("Reset. Start empty, guards shut");
-        Assert.Equal("Open each guard, hands out, and try start: nothing may start", lines[start - 1]);
-        Assert.Contains(lines.Take(start), line => line.StartsWith("Air on, guards shut", StringComparison.Ordinal));
+        var start = lines.IndexOf("Guards shut, reset: start empty");
+        Assert.StartsWith("Guards shut, reset. Heads lifted clear of the bars", lines[start - 1], StringComparison.Ordinal);
+        Assert.StartsWith("Bars still in, each guard", lines[start - 2], StringComparison.Ordinal);
+        Assert.StartsWith("Bars still in, each emergency stop", lines[start - 3], StringComparison.Ordinal);
+        Assert.StartsWith("Open the air valve", lines[start - 4], StringComparison.Ordinal);
+        Assert.Equal("Scrap the first pieces", lines[^1]);
     }
+
+    // Source: common practice, no source: nothing that suffocates or burns is let in before the machine has run empty.
+    [Theory]
+    [InlineData("flushed-cream", "Nitrogen", "unlock and open the gas hand valve")]
+    [InlineData("flushed-mousse", "Nitrogen, Peroxide", "unlock and open the peroxide hand valve")]
+    public void Gases_and_media_stay_locked_until_the_machine_has_run_empty(string configuration, string media, string opened)
+    {
+        var lines = Lists(Sheet(configuration, "en")).Single(list => list.Title.StartsWith("Before production", StringComparison.Ordinal)).Items;
+        Assert.EndsWith($"Still locked: {media}", lines[1], StringComparison.Ordinal);
+        Assert.Contains(lines.Skip(lines.IndexOf("Guards shut, reset: start empty")), line => line.Contains(opened, StringComparison.Ordinal));
+        Assert.True(
+            lines.IndexOf("Wait until the room-oxygen lamp is green; not green: all out, air the room")
+                < lines.IndexOf("Open the air valve slowly; hands clear"));
+    }
+
+    [Fact]
+    public void What_is_raised_is_blocked_before_anything_is_switched_off_and_each_bar_comes_out_again() => Assert.All(
+        Sheets.Value,
+        page =>
+        {
+            var raised = Blocks<Table>(page).Single(table => table.Id == "energies").Rows
+                .Select(row => row.Cells[0].Text).TakeWhile(text => text == page.Words.OfEnergy(Energy.Gravity)).Count();
+            var all = Blocks<Table>(page).Single(table => table.Id == "energies").Rows.Count(row => row.Cells[0].Text == page.Words.OfEnergy(Energy.Gravity));
+            Assert.Equal(all, raised);
+            var parked = Steps(page).Where(step => step.Id == "before-park").SelectMany(step => step.Additions).Count();
+            Assert.Equal(all, parked);
+            Assert.Equal(all > 0, Steps(page).Any(step => step.Lines.Contains(page.Words.BarsIn)));
+            var bars = Lists(page).SelectMany(list => list.Items).SingleOrDefault(line => line.Contains("____ =", StringComparison.Ordinal));
+            Assert.Equal(all, bars is null ? 0 : bars.Split('(')[1].Split(')')[0].Split(", ").Length);
+        });
+
+    // Source: common practice, no source: what protects is on before the act that it protects from.
+    [Fact]
+    public void What_protects_is_put_on_before_the_act()
+    {
+        var mousse = Steps(Sheet("flushed-mousse", "en")).ToList();
+        Assert.Contains(
+            mousse.Single(step => step.Id == "before-gas-off").Additions,
+            addition => addition.Passage.Markdown.Contains("Put on a personal oxygen meter now", StringComparison.Ordinal));
+        var dry = mousse.Single(step => step.Id == "step-1").Lines.ToList();
+        Assert.True(dry.FindIndex(line => line.Contains("rinse the mist chamber", StringComparison.Ordinal)) is > 0 and var rinse
+            && rinse < dry.FindIndex(line => line.StartsWith("Take product", StringComparison.Ordinal)));
+        Assert.All(Sheets.Value, page =>
+        {
+            var rinsing = Steps(page).Single(step => step.Id == "step-2").Lines.ToList();
+            Assert.InRange(rinsing.IndexOf(page.Words.HotWaterGear), 0, 1);
+        });
+    }
+
+    // Source: 29 CFR 1910.1200 labels: chlorine with acid gives chlorine gas.
+    [Theory]
+    [InlineData("classic-yoghurt", "Acid foam: then quat or peracetic; no chlorinated foam, no chlorine.")]
+    [InlineData("classic-yoghurt", "Chlorinated foam: then quat or chlorine; no acid foam, no peracetic.")]
+    [InlineData("classic-yoghurt", "Caustic foam: then quat or chlorine or peracetic.")]
+    [InlineData("classic-yoghurt", "Peracetic is an acid.")]
+    public void Agents_of_one_day_stand_in_one_row(string configuration, string row) => Assert.Contains(
+        Steps(Sheet(configuration, "en")).Single(step => step.Id == "step-3").Lines,
+        line => line.StartsWith("One row a day.", StringComparison.Ordinal) && line.Contains(row, StringComparison.Ordinal));
 
     [Fact]
     public void What_is_seen_in_the_first_run_comes_after_the_start()
     {
         var lines = Lists(Sheet("crumble-layers", "en")).Single(list => list.Title.StartsWith("Before production", StringComparison.Ordinal)).Items;
-        var start = lines.IndexOf("Reset. Start empty, guards shut");
+        var start = lines.IndexOf("Guards shut, reset: start empty");
         Assert.Contains("Wash key back in, turned to Production", lines.Take(start));
         Assert.Contains("One row without cups: the panel shows every lane as missing", lines.Skip(start));
     }
@@ -86,7 +147,7 @@ public class SanitationOrderTests
 
     [Fact]
     public void The_control_box_is_wiped_and_the_floor_below_it_hosed() => Assert.Contains(
-        "Service aisle: hose the floor only. Wipe the control box by hand; never aim at it.",
+        "Service aisle: hose the floor only, at low pressure. Wipe the control box by hand; never aim at it.",
         Steps(Sheet("classic-yoghurt", "en")).Single(step => step.Id == "step-2").Lines);
 
     // Source: 29 CFR 1910.134(b) and 1910.146(b) define an oxygen-deficient atmosphere as below 19.5 percent by volume.
@@ -113,7 +174,7 @@ public class SanitationOrderTests
     [Fact]
     public void The_spanish_sheets_use_the_words_of_the_trade() => Assert.All(
         Sheets.Value.Where(page => page.Words.Language == "es").SelectMany(Everything),
-        text => Absent("consignaci|concentrador|choque frío|código local|códigos locales|dentro del chorro|conectores de los actuadores", text));
+        text => Absent("consignaci|aire de presurización|purgar|matriz de corte|haragán|bandejas de cables|un palmo|concentrador|choque frío|código local|códigos locales|dentro del chorro|conectores de los actuadores", text));
 
     private static IEnumerable<(string, int, int)> Orders(Page page) => Steps(page).Select(step => (
         step.Id, step.Lines.Length, step.Additions.Sum(addition => Items(addition.Passage.Markdown).Count())));

@@ -42,7 +42,7 @@ public class SanitationSheetTests
     [InlineData("classic-yoghurt", "Nitrogen suffocates", false)]
     [InlineData("flushed-mousse", "Hydrogen peroxide", true)]
     [InlineData("crumble-layers", "Hot water scalds", true)]
-    [InlineData("flushed-cream", "Hot water scalds", false)]
+    [InlineData("flushed-cream", "Hot water scalds", true)]
     [InlineData("wash-hall-drink", "Ultraviolet light", true)]
     [InlineData("classic-yoghurt", "The raised seal head", true)]
     [InlineData("fruit-puree", "The raised seal head", false)]
@@ -63,9 +63,10 @@ public class SanitationSheetTests
     {
         var rinse = Lines(Sheet("crumble-layers"), "step-2");
         Assert.Contains(
-            "Cup and film zone, Filling and sealing zone, Lower frame, Outfeed zone: hot water to 80 °C (175 °F), lance half a metre away and moving.",
+            "Cup and film zone, Filling and sealing zone, Lower frame, Outfeed zone: hot water to 80 °C (175 °F), lance moving, 0.5 m (20 in) from lenses, motors, connectors, seals and bearings.",
             rinse);
-        Assert.Contains("Service aisle: low pressure only, from the hose.", rinse);
+        Assert.Contains("Service aisle: hose the floor only, at low pressure. Wipe the control box by hand; never aim at it.", rinse);
+        Assert.DoesNotContain("Service aisle: low pressure only, from the hose.", rinse);
     }
 
     [Fact]

@@ -43,8 +43,15 @@ internal static class SanitationShape
             Optional("never-cover", new ListShape(AText), "What not to cover."),
             Optional("remove", new ListShape(AText), "What to take off or open."),
             Optional("inspect", new ListShape(AText), "Where to look after the wash."),
-            Optional("restart", new ListShape(AText), "What to do once unlocked, before anything is started."),
+            Optional("bars", new ListShape(AText), "Raised parts that bars hold, such as `seal heads`."),
+            Optional("power-on", new ListShape(AText), "What to do with the main switch on, the air valve shut."),
+            Optional("restart", new ListShape(AText), "What to try with the air on and the bars in, before a start."),
             Optional("first-run", new ListShape(AText), "What to see in the first run, every guard shut."),
+            Optional(
+                "media",
+                new ListShape(AText),
+                "What stays locked until the machine has run empty, and when it opens."
+            ),
         ]
     );
 

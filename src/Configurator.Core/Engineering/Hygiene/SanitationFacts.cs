@@ -33,6 +33,20 @@ public static class SanitationFacts
                 .ThenBy(care => care.State),
         ];
 
+    /// <summary>Gases and media that stay locked when everybody takes off their own lock.</summary>
+    public static IEnumerable<Energy> LockedLonger(FittedMachine fitted) =>
+        Energies(fitted)
+            .Where(care => care is { State: EnergyState.Locked, Energy: Energy.Nitrogen or Energy.Peroxide })
+            .Select(care => care.Energy)
+            .Distinct();
+
+    public static bool Has(FittedMachine fitted, Hazard hazard) => Hazards(fitted).Contains(hazard);
+
+    /// <summary>Whether something is rinsed with water of 49 °C or hotter.</summary>
+    public static bool RinsesHot(FittedMachine fitted) =>
+        fitted.Machine.Sanitation is not null
+        && fitted.Machine.Areas.Any(area => WashOf(fitted, area) is WashMethod.Foam or WashMethod.HotHighPressure);
+
     /// <summary>Agents that the machine is laid out for, as built.</summary>
     public static IEnumerable<Agent> Agents(FittedMachine fitted) =>
         fitted.Machine.Sanitation?.Agents.Where(agent => agent.When?.Holds(fitted.Configuration.QuantityOf) ?? true)

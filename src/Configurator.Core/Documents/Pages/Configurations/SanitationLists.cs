@@ -55,7 +55,7 @@ internal static class SanitationLists
                     words.CapsAndConnectors(context.Fitted.OpenPorts.Count(), context.Fitted.Cabled.Count()),
                 ],
             },
-            new(words.RestartTitle, [.. Restart(context)]),
+            new(words.RestartTitle, [.. SanitationRestart.Lines(context)]),
         ]);
         yield return new FormFields([
             new(words.SwabLimit, words.SetByPlant),
@@ -69,33 +69,26 @@ internal static class SanitationLists
         ]);
     }
 
-    /// <summary>Locked, unlocked, started: of what is tried before the start, that of the machine comes last.</summary>
-    private static IEnumerable<string> Restart(ConfigurationContext context)
-    {
-        var cares = SanitationFacts.Cares(context.Fitted);
-        return
-        [
-            context.Words.GuardsBack,
-            context.Words.UnlockLast,
-            .. Items(context, cares.Skip(1).Concat(cares.Take(1)), care => care.Restart),
-            context.Words.StartEmpty,
-            .. Items(context, cares, care => care.FirstRun),
-        ];
-    }
-
     private static CheckList Listed(
         ConfigurationContext context,
         string title,
         Func<WashCare, ImmutableArray<Text>> pick
     )
     {
-        var items = Items(context, SanitationFacts.Cares(context.Fitted), pick);
+        var items = Items(context, pick);
         return items.IsEmpty ? new(title, [context.Words.Nothing]) { HasBoxes = false } : new(title, items);
     }
 
-    private static ImmutableArray<string> Items(
+    /// <summary>Of everything that cares, each text once.</summary>
+    public static ImmutableArray<string> Items(
         ConfigurationContext context,
-        IEnumerable<WashCare> cares,
         Func<WashCare, ImmutableArray<Text>> pick
-    ) => [.. cares.SelectMany(care => pick(care)).Select(text => context.In(text)).Distinct(StringComparer.Ordinal)];
+    ) =>
+        [
+            .. SanitationFacts
+                .Cares(context.Fitted)
+                .SelectMany(care => pick(care))
+                .Select(text => context.In(text))
+                .Distinct(StringComparer.Ordinal),
+        ];
 }

@@ -14,8 +14,9 @@ internal static class SanitationSteps
             .. step switch
             {
                 CleaningStep.RunOut => [context.Words.RunOut],
+                CleaningStep.Park => BarsIn(context),
                 < CleaningStep.DryCleanAndSecure => [],
-                CleaningStep.DryCleanAndSecure => DryClean(context.Words),
+                CleaningStep.DryCleanAndSecure => DryClean(context),
                 CleaningStep.PreRinse => PreRinse(context),
                 CleaningStep.FoamAndScrub => Foam(context),
                 CleaningStep.Rinse => [context.Words.RinseOff, context.Words.AlkaliOut],
@@ -29,13 +30,44 @@ internal static class SanitationSteps
             },
         ];
 
-    private static IEnumerable<string> DryClean(SiteWords words) =>
-        [words.LockAll, words.TryIt, words.OpenNow, words.DryFirst, words.CoverNow];
+    private static IEnumerable<string> BarsIn(ConfigurationContext context) =>
+        SanitationLists.Items(context, care => care.Bars).IsEmpty ? [] : [context.Words.BarsIn];
+
+    private static IEnumerable<string> DryClean(ConfigurationContext context)
+    {
+        var words = context.Words;
+        yield return words.LockAll;
+        yield return words.TryIt;
+        yield return words.OpenNow;
+        if (SanitationFacts.Has(context.Fitted, Hazard.HotSurface))
+        {
+            yield return words.CoolBeforeHand;
+        }
+
+        if (SanitationFacts.Has(context.Fitted, Hazard.Peroxide))
+        {
+            yield return words.MistFirst;
+        }
+
+        yield return words.DryFirst;
+        yield return words.CoverNow;
+    }
 
     private static IEnumerable<string> PreRinse(ConfigurationContext context)
     {
         var words = context.Words;
-        foreach (var group in ByWash(context))
+        var box = context.Engineered.Machine.Control.Box.Station.Area;
+        if (SanitationFacts.Has(context.Fitted, Hazard.HotSurface))
+        {
+            yield return words.NeverWaterOnHot;
+        }
+
+        if (SanitationFacts.RinsesHot(context.Fitted))
+        {
+            yield return words.HotWaterGear;
+        }
+
+        foreach (var group in ByWash(context, box))
         {
             yield return group.Key switch
             {
@@ -47,7 +79,6 @@ internal static class SanitationSteps
         }
 
         yield return words.JetsOff;
-        var box = context.Engineered.Machine.Control.Box.Station.Area;
         if (SanitationFacts.WashOf(context.Fitted, box) != WashMethod.Dry)
         {
             yield return words.BoxInWashedArea(context.In(box.Title));
@@ -55,7 +86,11 @@ internal static class SanitationSteps
     }
 
     private static IEnumerable<string> Foam(ConfigurationContext context) =>
-        [.. Agents(context, CleaningStep.FoamAndScrub, context.Words.FoamWith), context.Words.ScrubIt];
+        [
+            .. AgentDayLine.Of(context),
+            .. Agents(context, CleaningStep.FoamAndScrub, context.Words.FoamWith),
+            context.Words.ScrubIt,
+        ];
 
     private static IEnumerable<string> DryAndRelease(ConfigurationContext context)
     {
@@ -95,9 +130,12 @@ internal static class SanitationSteps
     private static string Used(ConfigurationContext context, Agent agent) =>
         $"{context.In(agent.Title)} ({AgentFates.Print(context, agent)})";
 
-    private static IEnumerable<IGrouping<WashMethod, Area>> ByWash(ConfigurationContext context) =>
+    /// <summary>Where the area of the box is rinsed at low pressure, its own line says how.</summary>
+    private static IEnumerable<IGrouping<WashMethod, Area>> ByWash(ConfigurationContext context, Area box) =>
         context
-            .Engineered.Machine.Areas.GroupBy(area => SanitationFacts.WashOf(context.Fitted, area))
+            .Engineered.Machine.Areas.Select(area => (Area: area, Wash: SanitationFacts.WashOf(context.Fitted, area)))
+            .Where(pair => pair.Wash != WashMethod.Rinse || pair.Area.Id.Value != box.Id.Value)
+            .GroupBy(pair => pair.Wash, pair => pair.Area)
             .OrderByDescending(group => group.Key);
 
     private static string Names(ConfigurationContext context, IEnumerable<Area> areas) =>
