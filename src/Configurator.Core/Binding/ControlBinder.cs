@@ -64,6 +64,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             {
                 Safety = Safety(f),
                 Channel = f.One<string>("channel")?.Select(BreakerChannel.Parse),
+                Protection = f.Value<Quantity>("protection"),
                 TerminalTorque = f.Value<Quantity>("terminal-torque"),
             }
             : null;

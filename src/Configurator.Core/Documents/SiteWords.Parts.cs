@@ -89,33 +89,59 @@ public sealed partial record SiteWords
 
     public string DirectTests => Say("Wired straight to the box", "Cableado directo al armario");
 
+    public string PowerConductors => Say("Phases", "Fases");
+
     public string MeasureInsulation =>
         Say(
-            "each conductor to PE, 500 V DC, isolated and locked; drive or switch, electronics and probes disconnected",
-            "cada conductor a PE, 500 V CC, con corte y bloqueo; variador o interruptor, electrónica y sondas desconectados"
+            "joined, to PE, 500 V DC, isolated and locked; drive or switch, electronics and probes disconnected",
+            "unidas, a PE, 500 V CC, con corte y bloqueo; variador o interruptor, electrónica y sondas desconectados"
+        );
+
+    public string StaysOff =>
+        Say(
+            "cores stay off, unplugged or as the maker of the load allows",
+            "los hilos quedan fuera, desenchufados o como permita el fabricante de la carga"
         );
 
     public string InsulationExpected => Say("at least 1 Mohm", "al menos 1 Mohm");
 
-    public string LookRotation =>
+    public string LookRotationAtDrive =>
         Say("short run at the lowest speed, guards closed", "marcha breve a la velocidad mínima, resguardos cerrados");
 
-    public string MeasureHeater =>
+    public string LookRotation => Say("short run, guards closed", "marcha breve, resguardos cerrados");
+
+    public string DirectionByArrow => Say("direction by the arrow", "sentido según la flecha");
+
+    public string MeasureHeaterPhases =>
         Say(
             "resistance between phases, cold, isolated and locked; switch disconnected",
             "resistencia entre fases, en frío, con corte y bloqueo; interruptor desconectado"
         );
 
-    public string HeaterExpected => Say("the same between all phases, and U²/P", "igual entre todas las fases, y U²/P");
+    public string MeasureHeater =>
+        Say(
+            "resistance from phase to return, cold, isolated and locked; switch disconnected",
+            "resistencia de fase a retorno, en frío, con corte y bloqueo; interruptor desconectado"
+        );
+
+    public string HeaterPhasesExpected =>
+        Say(
+            "the same between all phases: 2·U²/P, star or delta; U between phases",
+            "igual entre todas las fases: 2·U²/P, estrella o triángulo; U entre fases"
+        );
+
+    public string HeaterExpected => Say("U²/P", "U²/P");
 
     public string LookHeating =>
         Say("release heating, clamp meter on each phase", "habilitar el calefactor, pinza en cada fase");
 
-    public string HeatingExpected =>
+    public string HeatingPhasesExpected =>
         Say(
             "the same current in each phase; its own probe rises",
             "misma corriente en cada fase; sube su propia sonda"
         );
+
+    public string HeatingExpected => Say("P/U; its own probe rises", "P/U; sube su propia sonda");
 
     public string LookNetwork => Say("network link at both ends", "enlace de red en ambos extremos");
 

@@ -29,9 +29,17 @@ public sealed partial record SiteWords
 
     public string InsideLead =>
         Say(
-            "What lies between supply and trunk socket, and what drops it. I, T and Q are inputs, their test pulses and outputs of the safety controller; every order of the machine has the same numbers. A feedback contact is fed by the test pulse of its input. The 0 V of sensors and of actuators are joined nowhere but at their own supplies.",
-            "Lo que hay entre la fuente y la toma del troncal, y qué lo desconecta. I, T y Q son entradas, sus impulsos de prueba y salidas del controlador de seguridad; los números son los mismos en cada pedido de la máquina. Un contacto de realimentación se alimenta con el impulso de prueba de su entrada. Los 0 V de sensores y de actuadores no se unen en ningún sitio salvo en sus propias fuentes."
+            "What lies between supply and trunk socket, and what drops it: contacts drop what follows them, and all before them stays alive with a stop given. I, T and Q are inputs, their test pulses and outputs of the safety controller; every order of the machine has the same numbers. Safety and fast inputs are numbered; a free plain input or output is chosen by whoever wires the controller, who writes it down here. A feedback contact is fed by the test pulse of its input. The 0 V of sensors and of actuators are joined nowhere but at their own supplies.",
+            "Lo que hay entre la fuente y la toma del troncal, y qué lo desconecta: los contactos cortan lo que les sigue, y lo anterior sigue con tensión durante un paro. I, T y Q son entradas, sus impulsos de prueba y salidas del controlador de seguridad; los números son los mismos en cada pedido de la máquina. Se numeran las entradas seguras y rápidas; una entrada o salida normal libre la elige quien cablea el controlador, y la anota aquí. Un contacto de realimentación se alimenta con el impulso de prueba de su entrada. Los 0 V de sensores y de actuadores no se unen en ningún sitio salvo en sus propias fuentes."
         );
+
+    public string ModuleFeed => Say("+24 V feed of the breaker module", "+24 V, alimentación del módulo de protección");
+
+    public string DirectTerminals =>
+        Say("terminals of what is wired straight to the box", "bornes de lo cableado directo al armario");
+
+    public string BoxSupply =>
+        Say("+24 V for devices wired to the box", "+24 V para dispositivos cableados al armario");
 
     public string LeadsOn => Say("Leads on to", "Sigue hacia");
 
@@ -39,9 +47,9 @@ public sealed partial record SiteWords
 
     public string EarthBar => Say("PE bar", "barra PE");
 
-    public string PlainInput => Say("plain input", "entrada normal");
+    public string PlainInput => Say("free plain input", "entrada normal libre");
 
-    public string PlainOutput => Say("plain output", "salida normal");
+    public string PlainOutput => Say("free plain output", "salida normal libre");
 
     public string FastInputNumber => Say("fast input", "entrada rápida");
 
@@ -68,6 +76,8 @@ public sealed partial record SiteWords
     public string WayPassed => Say("Way", "Recorrido");
 
     public string Lane => Say("Lane", "Pista");
+
+    public string NumberSign => Say("No.", "N.º");
 
     public string OfHowMany => Say("of", "de");
 

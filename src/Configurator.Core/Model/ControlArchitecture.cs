@@ -62,6 +62,9 @@ public sealed record ControlBox(Station Station, int Entries, int DirectInputs)
     /// say.</summary>
     public Located<BreakerChannel>? Channel { get; init; }
 
+    /// <summary>Rated current of that channel; null where the machine does not say.</summary>
+    public Quantity? Protection { get; init; }
+
     /// <summary>Of its screw terminals; null where they are spring terminals.</summary>
     public Quantity? TerminalTorque { get; init; }
 }

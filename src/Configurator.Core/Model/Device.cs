@@ -174,5 +174,10 @@ public sealed record Leads(Quantity Conductor, string Jacket, bool IsShielded, I
 /// <param name="At">Terminal or pin at the device.</param>
 public sealed record LeadCore(string Core, string At, string Carries)
 {
+    /// <summary>Green-yellow, and kept for protective earth (IEC 60204-1 13.2.2).</summary>
+    public const string GreenYellow = "GNYE";
+
+    public bool IsProtectiveEarth => Carries == "protective earth";
+
     public CoreTarget LeadsTo { get; init; }
 }

@@ -34,6 +34,41 @@ public class AcceptanceSheetTests
             Assert.Contains(rows, row => row.Cells[3].Text.StartsWith('='));
         });
 
+    // By hand from what the cores of each load carry: a brake, an encoder or a winding sensor never gets 500 V.
+    [Theory]
+    [InlineData("=INDEXMOTOR-MA1", "U, V, W joined, to PE, 500 V DC", "; holding brake, encoder data: cores stay off")]
+    [InlineData("=BELTMOTOR-MA1", "U1, V1, W1 joined, to PE, 500 V DC", "; winding sensor: cores stay off")]
+    [InlineData("=SEALPLATE-EB1", "L1, L2, L3 joined, to PE, 500 V DC", "electronics and probes disconnected")]
+    public void Only_phases_get_the_test_voltage(string load, string start, string rest)
+    {
+        var measure = Measure(load, "500 V DC");
+        Assert.StartsWith(start, measure, StringComparison.Ordinal);
+        Assert.Contains(rest, measure, StringComparison.Ordinal);
+    }
+
+    // By hand: a star of P at U has 3 resistances of U²/P, a delta of 3U²/P each; both show 2U²/P between two lines.
+    [Fact]
+    public void Three_phases_show_twice_what_one_would() => Assert.Equal(
+        "the same between all phases: 2·U²/P, star or delta; U between phases",
+        Loads("=SEALPLATE-EB1").First().Cells[2].Text);
+
+    [Fact]
+    public void A_motor_without_a_drive_has_no_lowest_speed()
+    {
+        Assert.Equal("short run, guards closed", Measure("=FUMEFAN-GQ1", "short run"));
+        Assert.Equal("short run at the lowest speed, guards closed", Measure("=BELTMOTOR-MA1", "short run"));
+        Assert.All(
+            Loads("-MA1").Concat(Loads("-GQ1")).Where(row => row.Cells[1].Text.StartsWith("short run", StringComparison.Ordinal)),
+            row => Assert.StartsWith("direction by the arrow; ", row.Cells[2].Text, StringComparison.Ordinal));
+    }
+
+    private static string Measure(string load, string what) =>
+        Loads(load).First(row => row.Cells[1].Text.Contains(what, StringComparison.Ordinal)).Cells[1].Text;
+
+    private static IEnumerable<Row> Loads(string load) =>
+        DemoCatalogue.Documents.Sets.SelectMany(set => Rows(set, "test-loads"))
+            .Where(row => row.Cells[0].Text.Contains(load, StringComparison.Ordinal));
+
     [Theory]
     [MemberData(nameof(Sets))]
     public void Both_outlets_at_the_end_of_the_trunk_are_capped(string name)

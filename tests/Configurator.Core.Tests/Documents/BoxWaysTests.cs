@@ -21,11 +21,34 @@ public class BoxWaysTests
         var rows = Rows(name, "inside-box").ToDictionary(row => row.Cells[1].Text + " " + row.Cells[2].Text, row => row.Cells[0].Text);
         const string Live = "+24 V actuators, 2L+";
         Assert.Equal("=ACTUATORDROP-QA1", rows[$"=TRUNK-XD1:4 {Live}"]);
-        Assert.Equal("=BREAKERS-FC1:2", rows[$"=ACTUATORDROP-QA1 {Live}"]);
-        Assert.Equal("=SUPPLYSWITCHED-TB1:+", rows[$"=BREAKERS-FC1:2 {Live}"]);
+        Assert.Equal("=BREAKERS-FC2:1", rows[$"=ACTUATORDROP-QA1 {Live}"]);
+        Assert.Equal("=SUPPLYSWITCHED-TB1:+", rows["=BREAKERS-FC2:+ +24 V feed of the breaker module"]);
         Assert.Equal("=SUPPLYSWITCHED-TB1:-", rows["=TRUNK-XD1:2 0 V actuators, 2M"]);
         Assert.Equal("=BREAKERS-FC1:1", rows["=TRUNK-XD1:1 +24 V sensors, L+"]);
+        Assert.Equal("=SUPPLYPLAIN-TB1:+", rows["=BREAKERS-FC1:+ +24 V feed of the breaker module"]);
+        Assert.Equal("=BREAKERS-FC1:3", rows["terminals of what is wired straight to the box +24 V for devices wired to the box"]);
     }
+
+    // By hand: contacts drop what follows them, a breaker protects what follows it.
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void What_comes_before_the_contacts_stays_alive_and_before_a_breaker_has_no_protection(string name) => Assert.Equal(
+        [
+            "=SUPPLYPLAIN-TB1:+: , no stop: stays alive",
+            "=BREAKERS-FC1:1: 8 A, no stop: stays alive",
+            "=SUPPLYSWITCHED-TB1:+: , no stop: stays alive",
+            "=BREAKERS-FC2:1: 12 A, no stop: stays alive",
+            "=ACTUATORDROP-QA1: 12 A, emergency stop and guards",
+            "=BREAKERS-FC1:3: 4 A, no stop: stays alive",
+        ],
+        Rows(name, "inside-box").Where(row => row.Cells[4].Text.Length > 0 && row.Cells[0].Text != "=TORQUEDROP-KF1")
+            .Select(row => $"{row.Cells[0].Text}: {row.Cells[3].Text}, {row.Cells[4].Text}"));
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void A_core_that_is_folded_back_has_no_terminal(string name) => Assert.All(
+        Rows(name, "termination-list"),
+        row => Assert.Equal(row.Cells[5].Text.StartsWith("not used", StringComparison.Ordinal), row.Cells[1].Text == "–"));
 
     [Theory]
     [MemberData(nameof(Sets))]

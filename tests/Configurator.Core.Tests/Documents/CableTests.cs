@@ -1,5 +1,7 @@
 using Configurator.Core.Documents;
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Engineering.Ports;
+using Configurator.Core.Model;
 using Configurator.Core.Tests.Support;
 
 namespace Configurator.Core.Tests.Documents;
@@ -19,6 +21,21 @@ public class CableTests
             (row.Cells[2].Text == "wired by hand" ? "wired by hand" : "pins", "socket"),
             (row.Cells[2].Text.Contains("pins", StringComparison.Ordinal) ? "pins" : row.Cells[2].Text,
                 row.Cells[4].Text.Contains("socket", StringComparison.Ordinal) ? "socket" : row.Cells[4].Text)));
+
+    // Law: what takes the extra supply is on a port of class B, and every port that is plugged into has a class.
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void The_plug_list_names_the_class_of_each_port(string name)
+    {
+        var classes = Rows(name, "plug-list").ToDictionary(row => row.Cells[0].Text, row => row.Cells[5].Text);
+        var names = new Designations(DesignationStyle.Iec81346);
+        Assert.All(Set(name).Engineered.Report.Cables.OfType<DeviceCable>().Where(cable => cable.Cordset is not null), cable =>
+        {
+            var own = classes[names.CableOf(cable.Instance)];
+            Assert.Equal(cable.Home.IsDirect, own.Length == 0);
+            Assert.True(cable.Instance.Device.PortClass != PortClass.B || own == "B", own);
+        });
+    }
 
     // Source: tests/Data/reference/m12_pinouts.csv (IEC 61076-2-111 and IEC 61918; L from memory, D corroborated).
     [Theory]

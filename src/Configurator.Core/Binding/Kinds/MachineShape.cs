@@ -81,6 +81,7 @@ internal static class MachineShape
             Required("entries", Count, "Cable entries."),
             Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
             Optional("channel", AChannel, "The breaker channel that feeds 24 V to what is wired directly into it."),
+            Optional("protection", Of(Dimension.Current), "Rated current of that channel."),
             Optional("terminal-torque", Of(Dimension.Torque), "Of its terminals; spring terminals if left out."),
             Optional("safety", SafetyOffer, "What it offers safety devices; not counted if left out."),
         ]

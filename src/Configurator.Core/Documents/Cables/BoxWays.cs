@@ -75,9 +75,18 @@ internal sealed record BoxWays(ConfigurationContext Context)
 
     /// <summary><c>=BREAKERS-FC1:2</c>; empty where nobody says.</summary>
     public string ChannelOf(BreakerChannel? channel) =>
-        channel is { } at && Standard(at.Fit.Value, at.Ordinal) is { } module
-            ? $"{Context.Names.Of(module)}:{Text(at.Number)}"
-            : "";
+        ModuleOf(channel) is { Length: > 0 } module ? $"{module}:{Text(channel!.Value.Number)}" : "";
+
+    /// <summary>The module that a channel belongs to; empty where nobody says.</summary>
+    public string ModuleOf(BreakerChannel? channel) =>
+        channel is { } at && Standard(at.Fit.Value, at.Ordinal) is { } module ? Context.Names.Of(module) : "";
+
+    /// <summary>The circuit whose supply feeds the module of a channel; that of the sensors where no circuit has a
+    /// channel there.</summary>
+    public FieldCircuit? CircuitOn(BreakerChannel channel) =>
+        Control.Power?.Circuits.FirstOrDefault(circuit =>
+            circuit.Channel?.Value is { } own && (own.Fit, own.Ordinal) == (channel.Fit, channel.Ordinal)
+        ) ?? Sensors;
 
     /// <summary>A terminal of the supply of a circuit.</summary>
     public string SupplyOf(FieldCircuit? circuit, string terminal) =>

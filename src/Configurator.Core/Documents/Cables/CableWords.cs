@@ -41,8 +41,14 @@ internal static class CableWords
         var all = instance.Fit.StationsOn(machine.Id.Value).Length;
         return all < 2 ? ""
             : all == machine.Lanes ? DocumentContext.Print(instance.Key.Ordinal)
-            : $"{DocumentContext.Print(instance.Key.Ordinal)} {context.Words.OfHowMany} {DocumentContext.Print(all)}";
+            : $"{context.Words.NumberSign} {DocumentContext.Print(instance.Key.Ordinal)} {context.Words.OfHowMany} {DocumentContext.Print(all)}";
     }
+
+    /// <summary>Of the port that it is plugged into; empty where that is no port.</summary>
+    public static string PortClass(ConfigurationContext context, CableEntry cable) =>
+        cable.Run is DeviceCable device && Cabling.ClassOf(context.Fitted.Machine, device.Home) is { } offered
+            ? WordLists.Of(offered)
+            : "";
 
     /// <summary>The socket or the gland by which it enters the box; empty of a cable that does not.</summary>
     public static string Entry(CableEntry cable) =>

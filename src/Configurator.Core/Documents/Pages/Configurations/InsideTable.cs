@@ -21,52 +21,8 @@ internal static class InsideTable
                 new(words.Protection, IsNumber: true),
                 new(words.DroppedBy),
             ],
-            [
-                .. (context.Fitted.Machine.Control.Power?.Circuits ?? []).SelectMany(circuit =>
-                    OfCircuit(context, circuit)
-                ),
-                .. OfSafety(context),
-                .. OfDrives(context),
-            ]
+            [.. InsideCircuits.Of(context), .. OfSafety(context), .. OfDrives(context)]
         );
-    }
-
-    /// <summary>Out by way of breaker and contacts to its pin of the trunk socket, and straight back.</summary>
-    private static IEnumerable<Row> OfCircuit(ConfigurationContext context, FieldCircuit circuit)
-    {
-        var ways = new BoxWays(context);
-        var (live, back) = circuit.Feeds == CircuitUse.SensorSupply ? (1, 3) : (4, 2);
-        var socket = context.Names.TrunkSocket(isPower: true);
-        string[] stops =
-        [
-            .. new[]
-            {
-                ways.SupplyOf(circuit, "+"),
-                ways.ChannelOf(circuit.Channel?.Value),
-                ways.Standard(circuit.SwitchedBy?.Value) is { } contacts ? context.Names.Of(contacts) : "",
-            }.Where(stop => stop.Length > 0),
-            $"{socket}:{DocumentContext.Print(live)}",
-        ];
-        return stops
-            .Zip(stops[1..])
-            .Select(pair =>
-                Row.Of(
-                    pair.First,
-                    pair.Second,
-                    TrunkPins.Of(isPower: true, live),
-                    context.Documents.Print(circuit.Protection),
-                    context.DroppedBy(circuit)
-                )
-            )
-            .Append(
-                Row.Of(
-                    ways.SupplyOf(circuit, "-"),
-                    $"{socket}:{DocumentContext.Print(back)}",
-                    TrunkPins.Of(isPower: true, back),
-                    "",
-                    ""
-                )
-            );
     }
 
     private static IEnumerable<Row> OfSafety(ConfigurationContext context)

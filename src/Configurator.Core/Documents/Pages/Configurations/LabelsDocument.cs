@@ -43,7 +43,10 @@ internal static class LabelsDocument
                     CableWords.End(context, here),
                     $"> {CableWords.End(context, there)}",
                     $"{control.Number} {context.Words.Revision} {control.Revision}",
-                    $"{control.State}, {control.Definitions}",
+                    string.Join(
+                        ", ",
+                        new[] { control.State, context.Documents.Definitions }.Where(part => part.Length > 0)
+                    ),
                 ],
                 code,
                 "code-" + cable.Anchor,

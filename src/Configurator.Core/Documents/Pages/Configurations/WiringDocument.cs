@@ -8,6 +8,9 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 /// <summary>What a wireman builds from: moulded cables first, then the ends wired by hand, core by core.</summary>
 internal static class WiringDocument
 {
+    /// <summary>Of a core that is folded back.</summary>
+    private const string NoTerminal = "–";
+
     public static ConfigurationDocument Document { get; } =
         new("wiring", "WT", words => words.Wiring, words => words.WiringLead, Sections);
 
@@ -46,6 +49,7 @@ internal static class WiringDocument
                 new(words.FromPlug),
                 new(words.To),
                 new(words.ToPlug),
+                new(words.PortClass),
                 new(words.Type),
                 new(words.Length, IsNumber: true),
                 new(words.Torque, IsNumber: true),
@@ -62,6 +66,7 @@ internal static class WiringDocument
             CableWords.Plug(context, cable.From),
             CableWords.End(context, cable.To),
             CableWords.Plug(context, cable.To),
+            CableWords.PortClass(context, cable),
             context.Links.Device(cable.Cordset!),
             CableWords.Length(context, cable),
             CableWords.Torque(context, cable),
@@ -119,7 +124,7 @@ internal static class WiringDocument
         var cores = cable.Cores.Select(core =>
             Row.Of(
                 CableWords.Wire(cable, core),
-                core.From,
+                core.IsUsed || cable.From.Plug is not null ? core.From : NoTerminal,
                 core.IsColour ? new Cell([new(core.Mark)], Swatch: core.Mark) : core.Mark,
                 context.Documents.Print(cable.Conductor),
                 core.IsUsed ? Ferrules.For(cable.Conductor) : "",

@@ -1,0 +1,85 @@
+using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Cables;
+using Configurator.Core.Model;
+
+namespace Configurator.Core.Documents.Pages.Configurations;
+
+/// <summary>Wires of the 24 V circuits inside the box. A channel protects what follows it, and contacts drop what
+/// follows them: what comes before stays alive.</summary>
+internal static class InsideCircuits
+{
+    public static IEnumerable<Row> Of(ConfigurationContext context) =>
+        (context.Fitted.Machine.Control.Power?.Circuits ?? [])
+            .SelectMany(circuit => OfCircuit(context, circuit))
+            .Concat(OfBox(context))
+            .DistinctBy(row => (row.Cells[0].Text, row.Cells[1].Text));
+
+    /// <summary>Out by way of breaker and contacts to its pin of the trunk socket, and straight back.</summary>
+    private static IEnumerable<Row> OfCircuit(ConfigurationContext context, FieldCircuit circuit)
+    {
+        var ways = new BoxWays(context);
+        var (live, back) = circuit.Feeds == CircuitUse.SensorSupply ? (1, 3) : (4, 2);
+        var socket = context.Names.TrunkSocket(isPower: true);
+        var channel = ways.ChannelOf(circuit.Channel?.Value);
+        string[] stops =
+        [
+            .. new[]
+            {
+                channel.Length > 0 ? channel : ways.SupplyOf(circuit, "+"),
+                ways.Standard(circuit.SwitchedBy?.Value) is { } contacts ? context.Names.Of(contacts) : "",
+            }.Where(stop => stop.Length > 0),
+            $"{socket}:{DocumentContext.Print(live)}",
+        ];
+        return
+        [
+            .. Feed(context, circuit, circuit.Channel?.Value),
+            .. stops
+                .Zip(stops[1..])
+                .Select(
+                    (pair, i) =>
+                        Row.Of(
+                            pair.First,
+                            pair.Second,
+                            TrunkPins.Of(isPower: true, live),
+                            context.Documents.Print(circuit.Protection),
+                            i == stops.Length - 2 ? context.DroppedBy(circuit) : context.Words.StaysAlive
+                        )
+                ),
+            Row.Of(
+                ways.SupplyOf(circuit, "-"),
+                $"{socket}:{DocumentContext.Print(back)}",
+                TrunkPins.Of(isPower: true, back),
+                "",
+                ""
+            ),
+        ];
+    }
+
+    /// <summary>What is wired directly into the box is fed by a channel of its own.</summary>
+    private static IEnumerable<Row> OfBox(ConfigurationContext context)
+    {
+        var (words, ways, box) = (context.Words, new BoxWays(context), context.Fitted.Machine.Control.Box);
+        return ways.ChannelOf(box.Channel?.Value) is { Length: > 0 } channel
+            ?
+            [
+                .. Feed(context, ways.CircuitOn(box.Channel!.Value.Value), box.Channel.Value.Value),
+                Row.Of(
+                    channel,
+                    words.DirectTerminals,
+                    words.BoxSupply,
+                    context.Documents.Print(box.Protection),
+                    words.StaysAlive
+                ),
+            ]
+            : [];
+    }
+
+    /// <summary>From the supply to the module of a channel: its breakers protect nothing before them.</summary>
+    private static IEnumerable<Row> Feed(ConfigurationContext context, FieldCircuit? circuit, BreakerChannel? channel)
+    {
+        var ways = new BoxWays(context);
+        return ways.SupplyOf(circuit, "+") is { Length: > 0 } supply && ways.ModuleOf(channel) is { Length: > 0 } module
+            ? [Row.Of(supply, $"{module}:+", context.Words.ModuleFeed, "", context.Words.StaysAlive)]
+            : [];
+    }
+}
