@@ -94,8 +94,7 @@ public sealed partial record SiteWords
             "Termómetro de contacto en cada parte caliente: menos de 40 °C antes de tocar o mojar."
         );
 
-    public string NeverWaterOnHot =>
-        Say("Never water on a hot part.", "Nunca agua sobre una parte caliente.");
+    public string NeverWaterOnHot => Say("Never water on a hot part.", "Nunca agua sobre una parte caliente.");
 
     public string HotWaterGear =>
         Say(

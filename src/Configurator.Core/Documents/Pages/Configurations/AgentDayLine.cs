@@ -10,11 +10,7 @@ internal static class AgentDayLine
     public static ImmutableArray<string> Of(ConfigurationContext context)
     {
         var circuit = SanitationFacts.Has(context.Fitted, Hazard.CleaningCircuit);
-        var used = AgentFates
-            .Of(context.Fitted)
-            .Where(fate => fate.IsLeft)
-            .Select(fate => fate.Agent.Kind)
-            .ToHashSet();
+        var used = AgentFates.Of(context.Fitted).Where(fate => fate.IsLeft).Select(fate => fate.Agent.Kind).ToHashSet();
         if (circuit)
         {
             used.Add(AgentKind.Acid);
