@@ -14,7 +14,7 @@ internal static class Samples
         "standard", "switching", "io-link", "com3", "com4", "uint16", "exactly-one", "food", "foam", "option", "port",
         "quantity", "iec-81346", "flat", "metric", "both", "sensor", "drive", "unused", "supply", "sensor-supply",
         "40 mohm", "3 deg", "caustic", "foam-and-scrub", "blades", "electricity", "locked", "m12-a-4", "m12-z-4",
-        "m8-3", "terminals", "BooleanT", "angled", "last-orders", "https://docs.example.org/", "http://a.example:8080/m/", "ftp://a.example/", "front:3", "front:0", "front:12", "front:123", "cup-presence/cup-eye/1", "mark-eye/2",
+        "m8-3", "terminals", "BooleanT", "angled", "last-orders", "https://docs.example.org/", "http://a.example:8080/m/", "ftp://a.example/", "front:3", "breakers/1:3", "breakers/0:3", "front:0", "front:12", "front:123", "cup-presence/cup-eye/1", "mark-eye/2",
 
         // numbers and dates
         "0", "1", "7", "12", "007", "99", "100", "999", "1000", "32767", "65535", "65536", "1000000", "1000001", "-1",
