@@ -8,9 +8,6 @@ namespace Configurator.Core.Documents.Pages.Configurations;
 /// <summary>What a wireman builds from: moulded cables first, then the ends wired by hand, core by core.</summary>
 internal static class WiringDocument
 {
-    /// <summary>Of a core that is folded back.</summary>
-    private const string NoTerminal = "–";
-
     public static ConfigurationDocument Document { get; } =
         new("wiring", "WT", words => words.Wiring, words => words.WiringLead, Sections);
 
@@ -124,7 +121,7 @@ internal static class WiringDocument
         var cores = cable.Cores.Select(core =>
             Row.Of(
                 CableWords.Wire(cable, core),
-                core.IsUsed || cable.From.Plug is not null ? core.From : NoTerminal,
+                core.IsUsed || cable.From.Plug is not null ? core.From : "",
                 core.IsColour ? new Cell([new(core.Mark)], Swatch: core.Mark) : core.Mark,
                 context.Documents.Print(cable.Conductor),
                 core.IsUsed ? Ferrules.For(cable.Conductor) : "",
