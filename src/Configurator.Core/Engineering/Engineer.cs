@@ -65,10 +65,13 @@ public static class Engineer
     }
 
     /// <summary>Engineers what was proved. Where definitions have errors, nothing is said of all orders: it may follow
-    /// from these.</summary>
+    /// from these. A published order that breaks a rule concerns no other.</summary>
     /// <param name="on">The day of the run, by which accepted deviations end; null where none was given.</param>
     public static Outcome<EngineeredCatalogue> Compute(Outcome<ProvedCatalogue> proved, DateOnly? on = null) =>
-        proved.Then(catalogue => Compute(catalogue, on, isSound: !proved.HasErrors));
+        proved.Then(catalogue => Compute(catalogue, on, isSound: !proved.Diagnostics.Any(IsDoubtful)));
+
+    private static bool IsDoubtful(Diagnostic diagnostic) =>
+        diagnostic.Rule.Severity == Severity.Error && !LogicDiagnostics.OfOneOrder.Contains(diagnostic.Rule);
 
     private static Outcome<EngineeredCatalogue> Compute(ProvedCatalogue proved, DateOnly? on, bool isSound)
     {

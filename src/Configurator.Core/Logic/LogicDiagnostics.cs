@@ -13,17 +13,16 @@ internal static class LogicDiagnostics
     private static readonly Rule OfMachine = new("CFG3005", Severity.Error, "Rule of the machine broken");
     private static readonly Rule Quantity = new("CFG3006", Severity.Error, "Quantity not allowed");
     private static readonly Rule Limit = new("CFG3007", Severity.Error, "Limit of the machine exceeded");
+
+    /// <summary>What is wrong with one order under document control: nothing else follows from it.</summary>
+    public static ImmutableArray<Rule> OfOneOrder { get; } = [Requires, NotWith, Choice, OfMachine, Quantity, Limit];
     private static readonly Rule NotProved = new("CFG3015", Severity.Error, "Rules too many to prove");
 
     public static ImmutableArray<Rule> All { get; } =
     [Requires, NotWith, ComesWith, Choice, OfMachine, Quantity, Limit, NotProved, .. HealthDiagnostics.All];
 
     public static Diagnostic IsNotProved(Machine machine) =>
-        new(
-            NotProved,
-            $"the rules of `{machine.Id.Value}` are too many or too entangled to be proved",
-            machine.Id.Span
-        )
+        new(NotProved, $"the rules of `{machine.Id.Value}` are too many or too entangled to be proved", machine.Id.Span)
         {
             Fix = new("offer fewer options on it, or make its choices, conditions and limits smaller"),
         };

@@ -19,6 +19,18 @@ public class BrokenSideTests
         Assert.Contains(change.Details, detail => detail.StartsWith("`gas-flush` needs `top-film`", StringComparison.Ordinal) && detail.Contains("to fix: the nearest order that works", StringComparison.Ordinal));
     }
 
+    // Law: an order that breaks a rule says nothing of other orders; what fails for all of them is still found.
+    [Fact]
+    public void A_double_booked_port_is_told_beside_an_order_that_became_impossible()
+    {
+        var broken = BaseCatalogue.Whole
+            .Replacing(ReviewPair.Salad, "options: [gas-flush, reject, top-film, tray-count]", "options: [gas-flush, reject, snap-lid, tray-count]")
+            .Replacing(ReviewPair.Plan, "tray-count/tray-eye/1: main:1", "tray-count/tray-eye/1: main:3");
+        var report = ReviewPair.Compare(BaseCatalogue.Whole, broken);
+        Assert.Equal("released, revision A", report.The("configuration-invalid").Remark);
+        Assert.Contains(report.Changes, change => change.Kind.Id == "finding-failed" && change.Subject.StartsWith("`ports.sharing/", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_mistake_after_the_change_is_told_and_the_rest_is_compared()
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Engineering;
+using Configurator.Core.Logic;
 using Configurator.Core.Review.Kinds;
 
 namespace Configurator.Core.Review.Topics;
@@ -12,23 +13,19 @@ internal static class DefinitionChanges
     private static readonly ImmutableHashSet<string> ToldElsewhere =
     [
         .. FindingDiagnostics.All.Select(rule => rule.Code),
-        "CFG3001",
-        "CFG3002",
-        "CFG3004",
-        "CFG3005",
-        "CFG3006",
-        "CFG3007",
+        .. LogicDiagnostics.OfOneOrder.Select(rule => rule.Code),
     ];
 
     public static IEnumerable<Change> Of(ReviewSide before, ReviewSide after) =>
-        NewIn(after, before)
+        Of(NewIn(after, before), DefinitionKinds.FaultAdded, isBefore: false)
+            .Concat(Of(NewIn(before, after), DefinitionKinds.FaultGone, isBefore: true));
+
+    /// <summary>What is said of several machines in the same words counts once.</summary>
+    private static IEnumerable<Change> Of(IEnumerable<Diagnostic> faults, ChangeKind kind, bool isBefore) =>
+        faults
             .Where(fault => !ToldElsewhere.Contains(fault.Rule.Code))
-            .Select(fault => Tell(DefinitionKinds.FaultAdded, fault, isBefore: false))
-            .Concat(
-                NewIn(before, after)
-                    .Where(fault => !ToldElsewhere.Contains(fault.Rule.Code))
-                    .Select(fault => Tell(DefinitionKinds.FaultGone, fault, isBefore: true))
-            );
+            .GroupBy(fault => (Key(fault), fault.Span))
+            .Select(alike => Tell(kind, alike.First(), isBefore));
 
     /// <summary>All that is wrong with the later side, the new marked.</summary>
     public static ImmutableArray<ReviewFault> Faults(ReviewSide before, ReviewSide after)

@@ -14,6 +14,7 @@ internal static class DeviceValueChanges
 {
     /// <summary>As many as a review shows below one change: no core is left out of a usual cable.</summary>
     private const int NamedMax = 11;
+    private const int OwnersMax = 4;
     private const string Leads = "leads";
 
     public static IEnumerable<Change> Of(ReviewContext context)
@@ -85,6 +86,12 @@ internal static class DeviceValueChanges
 
     private static IEnumerable<string> Remarks(ReviewContext context, Device device, ImmutableArray<string> published)
     {
+        var owners = Owners(context, device);
+        if (owners.Length > 0)
+        {
+            yield return $"mounted by {owners}";
+        }
+
         if (published.IsEmpty)
         {
             yield return "in no published configuration";
@@ -98,6 +105,20 @@ internal static class DeviceValueChanges
         {
             yield return $"on delivered {string.Join(", ", delivered)}";
         }
+    }
+
+    /// <summary>Options that any order can mount it with, or the standard machine.</summary>
+    private static string Owners(ReviewContext context, Device device)
+    {
+        var owners = context
+            .After.Catalogue.Machines.Values.SelectMany(machine => machine.Instances)
+            .Where(instance => instance.Device.Id.Value == device.Id.Value)
+            .Select(instance => $"`{instance.Key.Source}`")
+            .Distinct(StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .ToList();
+        return string.Join(", ", owners.Take(OwnersMax))
+            + (owners.Count > OwnersMax ? FormattableString.Invariant($" and {owners.Count - OwnersMax} more") : "");
     }
 
     private static bool IsOn(ReviewContext context, AsBuilt asBuilt, Device device) =>

@@ -97,7 +97,9 @@ internal static class PublishedChanges
         )
         {
             Machine = now.Machine,
-            Remark = faults.IsEmpty ? "its machine cannot be proved any more" : "",
+            Remark =
+                (was.Released is null ? "a draft" : $"released, revision {was.Revision}")
+                + (faults.IsEmpty ? "; its machine cannot be proved any more" : ""),
             Details = Explained(faults),
             Weight = was.Released is null ? 0 : 1,
             PagesBefore = [PagePaths.Of(was)],
