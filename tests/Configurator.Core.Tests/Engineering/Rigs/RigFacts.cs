@@ -129,7 +129,7 @@ internal sealed class RigFacts
         var from = master?.At ?? Rig.Fits[HubOf(group)].At;
         var needed = Math.Abs(from - fit.At);
         var isAllowed = master is null ? OnHub(index, HubOf(group)) : OnMaster(fit, group, master);
-        var stock = group.Class == 'B' ? StockOfClassB : StockOfClassA;
+        var stock = fit.Facts.NeedsClassB ? StockOfClassB : StockOfClassA;
         return isAllowed && needed <= Math.Min(stock[^1], ReachOfClassA) ? stock.First(length => length >= needed) : null;
     }
 
