@@ -44,6 +44,11 @@ public sealed record FittedMachine(
             .Where(instance => instance.Fit.Wiring != Wiring.Inside)
             .Select(instance => (instance, Pins.HomeOf(instance.Key)));
 
+    /// <summary>As something fitted, or as a master.</summary>
+    public bool Mounts(DeviceId device) =>
+        Fitted.Any(instance => instance.Device.Id.Value == device)
+        || Masters.Any(master => master.Device.Id.Value == device);
+
     /// <summary>Instances plugged into the ports of that master or hub.</summary>
     public IEnumerable<(FitInstance Instance, Home Home)> PluggedInto(MasterName carrier) =>
         Cabled.Where(pair => pair.Home?.Master == carrier).Select(pair => (pair.Instance, pair.Home!.Value));

@@ -27,6 +27,26 @@ internal static class Gather
                 }
             );
 
+    /// <summary>What is said otherwise of a thing that one side or both have; null and nothing said where it is not
+    /// there.</summary>
+    public static IEnumerable<Differing<TKey, T>> Differing<TKey, T>(
+        IReadOnlyDictionary<TKey, T> before,
+        IReadOnlyDictionary<TKey, T> after,
+        Func<T, string> say,
+        IComparer<TKey>? order = null
+    )
+        where T : class =>
+        before
+            .Keys.Union(after.Keys)
+            .Order(order)
+            .Select(key => new Differing<TKey, T>(
+                key,
+                before.GetValueOrDefault(key),
+                after.GetValueOrDefault(key),
+                say
+            ))
+            .Where(thing => thing.Before != thing.After);
+
     private static ImmutableArray<string> Pages(IEnumerable<string> pages) =>
         [.. pages.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 }

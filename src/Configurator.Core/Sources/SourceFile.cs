@@ -18,4 +18,10 @@ public sealed record SourceSet(ImmutableArray<SourceFile> Files, ImmutableArray<
             [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)],
             [.. (refused ?? []).OrderBy(file => file.Path, StringComparer.Ordinal)]
         );
+
+    /// <summary>The first of each path.</summary>
+    public IReadOnlyDictionary<string, SourceFile> ByPath() =>
+        Files
+            .DistinctBy(file => file.Path, StringComparer.Ordinal)
+            .ToDictionary(file => file.Path, StringComparer.Ordinal);
 }

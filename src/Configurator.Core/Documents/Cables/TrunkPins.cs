@@ -1,3 +1,5 @@
+using Configurator.Core.Model;
+
 namespace Configurator.Core.Documents.Cables;
 
 /// <summary>What the pins of trunk plugs carry: M12 L-coded for power, M12 D-coded for the network.</summary>
@@ -5,6 +7,9 @@ namespace Configurator.Core.Documents.Cables;
 /// pin tables for D (corroborated).</remarks>
 internal static class TrunkPins
 {
+    /// <summary>Of a power plug: the pin that feeds a circuit, and the one that leads back.</summary>
+    public static (int Live, int Back) PinsOf(CircuitUse use) => use == CircuitUse.SensorSupply ? (1, 3) : (4, 2);
+
     public static string Of(bool isPower, int pin) =>
         (isPower, pin) switch
         {

@@ -18,10 +18,7 @@ internal static class AgentChecks
     /// <summary>Each agent of each area, in the order of steps, with what rules it out.</summary>
     public static IEnumerable<AgentFate> Fates(FittedMachine fitted, IReadOnlyList<WashedPart> parts) =>
         fitted.Machine.Areas.SelectMany(area =>
-            MaterialChecks
-                .Steps(fitted, area)
-                .SelectMany(step => step.Agents)
-                .Select(agent => FateOf(area, agent, parts))
+            Washing.Steps(fitted, area).SelectMany(step => step.Agents).Select(agent => FateOf(area, agent, parts))
         );
 
     private static AgentFate FateOf(Area area, Agent agent, IReadOnlyList<WashedPart> parts) =>
@@ -35,7 +32,7 @@ internal static class AgentChecks
     private static IEnumerable<Finding> Left(FittedMachine fitted, Area area, IReadOnlyList<WashedPart> parts)
     {
         var here = parts.Where(part => part.Area.Id.Value == area.Id.Value).ToList();
-        foreach (var (step, agents) in MaterialChecks.Steps(fitted, area))
+        foreach (var (step, agents) in Washing.Steps(fitted, area))
         {
             if (here.Exists(part => agents.All(agent => MaterialChecks.IsAvoided(part, agent.Kind))))
             {

@@ -60,9 +60,7 @@ internal static class HygieneWorst
         [.. agent.When is { } when ? [Not(when)] : Array.Empty<Condition>(), .. harmed.Select(part => part.When)];
 
     private static IEnumerable<ImmutableArray<Agent>> Steps(Machine machine, Area area) =>
-        Enum.GetValues<CleaningStep>()
-            .Select(step => Washing.Agents(machine, area, step))
-            .Where(agents => !agents.IsEmpty);
+        CleaningSteps.Locked.Select(step => Washing.Agents(machine, area, step)).Where(agents => !agents.IsEmpty);
 
     private static Condition When(Agent agent) => agent.When ?? FitConditions.Always;
 

@@ -33,7 +33,7 @@ internal static class MaterialChecks
     }
 
     private static string Asked(FittedMachine fitted, Area area) =>
-        Steps(fitted, area).SelectMany(step => step.Agents).Select(agent => agent.Id.Value).ToList() switch
+        Washing.Steps(fitted, area).SelectMany(step => step.Agents).Select(agent => agent.Id.Value).ToList() switch
         {
             [] => "water alone",
             var agents => string.Join(", ", agents),
@@ -41,7 +41,8 @@ internal static class MaterialChecks
 
     /// <summary>Steps whose agents all harm it.</summary>
     public static IEnumerable<CleaningStep> LostSteps(FittedMachine fitted, WashedPart part) =>
-        Steps(fitted, part.Area)
+        Washing
+            .Steps(fitted, part.Area)
             .Where(step => step.Agents.All(agent => IsAvoided(part, agent.Kind)))
             .Select(step => step.Step);
 
@@ -49,7 +50,8 @@ internal static class MaterialChecks
 
     /// <summary>What each agent of its area does to it; materials that nobody rates are left out.</summary>
     public static IEnumerable<Attack> Attacks(FittedMachine fitted, WashedPart part) =>
-        Steps(fitted, part.Area)
+        Washing
+            .Steps(fitted, part.Area)
             .SelectMany(step => step.Agents)
             .Select(agent =>
                 part
@@ -65,12 +67,6 @@ internal static class MaterialChecks
 
     public static ImmutableArray<string> Unknown(WashedPart part) =>
         [.. part.Materials.Where(material => ResistanceTable.Of(material, AgentKind.Caustic) is null)];
-
-    /// <summary>Steps in which agents come into an area, with those agents.</summary>
-    public static IEnumerable<(CleaningStep Step, ImmutableArray<Agent> Agents)> Steps(
-        FittedMachine fitted,
-        Area area
-    ) => Washing.Steps(fitted, area);
 
     private static Resistance? WorstOf(WashedPart part, AgentKind agent) =>
         part

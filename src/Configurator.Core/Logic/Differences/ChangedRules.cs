@@ -54,15 +54,7 @@ internal static class ChangedRules
             : ConditionKey.Of(rule.Meaning!);
 
     private static IEnumerable<OptionId> Options(OrderRule rule) =>
-        rule.Limit is { } limit ? limit.Counts.Select(share => share.Option.Value) : Options(rule.Meaning!);
-
-    private static IEnumerable<OptionId> Options(Condition condition) =>
-        condition switch
-        {
-            OptionCount count => [count.Option],
-            AllOf all => all.Of.SelectMany(Options),
-            AnyOf any => any.Of.SelectMany(Options),
-            NoneOf none => none.Of.SelectMany(Options),
-            _ => [],
-        };
+        rule.Limit is { } limit
+            ? limit.Counts.Select(share => share.Option.Value)
+            : rule.Meaning!.Mentions().Select(mention => mention.Option);
 }

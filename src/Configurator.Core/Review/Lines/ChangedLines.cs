@@ -7,11 +7,11 @@ namespace Configurator.Core.Review.Lines;
 /// any of its places has one.</summary>
 internal sealed class ChangedLines
 {
-    private readonly Dictionary<string, ReadOnlyMemory<byte>> _before;
-    private readonly Dictionary<string, ReadOnlyMemory<byte>> _after;
+    private readonly IReadOnlyDictionary<string, SourceFile> _before;
+    private readonly IReadOnlyDictionary<string, SourceFile> _after;
     private readonly Dictionary<string, ImmutableArray<LineHunk>> _hunks = new(StringComparer.Ordinal);
 
-    public ChangedLines(SourceSet before, SourceSet after) => (_before, _after) = (ByPath(before), ByPath(after));
+    public ChangedLines(SourceSet before, SourceSet after) => (_before, _after) = (before.ByPath(), after.ByPath());
 
     /// <summary>Null where the later side has no file to show it in.</summary>
     public SourceSpan? Find(IEnumerable<ReviewPlace> places)
@@ -66,13 +66,8 @@ internal sealed class ChangedLines
         return hunks;
     }
 
-    private static ImmutableArray<string> LinesOf(Dictionary<string, ReadOnlyMemory<byte>> files, string path) =>
-        files.TryGetValue(path, out var bytes) && SourceText.Decode(new(path, bytes)) is { } text
+    private static ImmutableArray<string> LinesOf(IReadOnlyDictionary<string, SourceFile> files, string path) =>
+        files.TryGetValue(path, out var file) && SourceText.Decode(file) is { } text
             ? [.. text.Text.TrimEnd('\n').Split('\n')]
             : [];
-
-    private static Dictionary<string, ReadOnlyMemory<byte>> ByPath(SourceSet sources) =>
-        sources
-            .Files.DistinctBy(file => file.Path, StringComparer.Ordinal)
-            .ToDictionary(file => file.Path, file => file.Bytes, StringComparer.Ordinal);
 }

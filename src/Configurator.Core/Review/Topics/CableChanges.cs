@@ -17,35 +17,27 @@ internal static class CableChanges
     {
         var was = Named(pair.Before, context.Renames.Of);
         var now = Named(pair.After, key => key);
-        foreach (var name in was.Keys.Union(now.Keys, StringComparer.Ordinal).Order(StringComparer.Ordinal))
+        foreach (var cable in Gather.Differing(was, now, Say, StringComparer.Ordinal))
         {
-            var (before, after) = (was.GetValueOrDefault(name), now.GetValueOrDefault(name));
-            if (
-                (before is null ? "" : Say(before)) is var old
-                && (after is null ? "" : Say(after)) is var said
-                && old != said
+            yield return new(
+                HardwareKinds.CableChanged,
+                cable.Key,
+                [
+                    .. cable.Now is DeviceCable here
+                        ? PlacesOf.Instance(pair.After.Machine, here.Instance, isBefore: false)
+                        : [],
+                    .. cable.Was is DeviceCable gone
+                        ? PlacesOf.Instance(pair.Before.Machine, gone.Instance, isBefore: true)
+                        : [],
+                    ReviewPlace.After(pair.After.Machine.Id.Span),
+                ]
             )
             {
-                yield return new(
-                    HardwareKinds.CableChanged,
-                    name,
-                    [
-                        .. after is DeviceCable cable
-                            ? PlacesOf.Instance(pair.After.Machine, cable.Instance, isBefore: false)
-                            : [],
-                        .. before is DeviceCable gone
-                            ? PlacesOf.Instance(pair.Before.Machine, gone.Instance, isBefore: true)
-                            : [],
-                        ReviewPlace.After(pair.After.Machine.Id.Span),
-                    ]
-                )
-                {
-                    Machine = pair.Machine,
-                    Before = old,
-                    After = said,
-                    Configurations = [pair.Id.Value],
-                };
-            }
+                Machine = pair.Machine,
+                Before = cable.Before,
+                After = cable.After,
+                Configurations = [pair.Id.Value],
+            };
         }
     }
 

@@ -19,7 +19,7 @@ internal static class DeviceValueChanges
 
     public static IEnumerable<Change> Of(ReviewContext context)
     {
-        var (before, after) = (Files(context.Before), Files(context.After));
+        var (before, after) = (context.Before.Sources.ByPath(), context.After.Sources.ByPath());
         return context
             .After.Catalogue.Devices.Values.Where(device =>
                 context.Before.Catalogue.Devices.ContainsKey(device.Id.Value)
@@ -33,8 +33,8 @@ internal static class DeviceValueChanges
         ReviewContext context,
         Device was,
         Device now,
-        Dictionary<string, SourceFile> before,
-        Dictionary<string, SourceFile> after
+        IReadOnlyDictionary<string, SourceFile> before,
+        IReadOnlyDictionary<string, SourceFile> after
     )
     {
         var (old, values) = (Values(before, was), Values(after, now));
@@ -54,10 +54,7 @@ internal static class DeviceValueChanges
         ImmutableArray<ChangedValue> values
     )
     {
-        ImmutableArray<string> published =
-        [
-            .. context.Configurations.Where(pair => Has(pair.After, device)).Select(pair => pair.Id.Value),
-        ];
+        var published = context.PublishedWith(built => Has(built, device));
         return new(
             kind,
             $"`{device.Id.Value}`",
@@ -97,13 +94,10 @@ internal static class DeviceValueChanges
             yield return "in no published configuration";
         }
 
-        var delivered = context
-            .Before.Catalogue.AsBuilts.Where(asBuilt => IsOn(context, asBuilt, device))
-            .Select(asBuilt => $"`{asBuilt.Id.Value}`")
-            .ToList();
-        if (delivered.Count > 0)
+        var delivered = context.DeliveredWith(asBuilt => IsOn(context, asBuilt, device));
+        if (!delivered.IsEmpty)
         {
-            yield return $"on delivered {string.Join(", ", delivered)}";
+            yield return Concerned.OnDelivered(delivered);
         }
     }
 
@@ -128,8 +122,7 @@ internal static class DeviceValueChanges
         );
 
     private static bool Has(EngineeredConfiguration built, Device device) =>
-        built.Report.Fitted.Fitted.Any(instance => instance.Device.Id.Value == device.Id.Value)
-        || built.Report.Fitted.Masters.Any(master => master.Device.Id.Value == device.Id.Value)
+        built.Report.Fitted.Mounts(device.Id.Value)
         || built.Report.Cables.Any(cable => cable.Cordset?.Id.Value == device.Id.Value);
 
     private static bool IsOfLeads(string key) => key.StartsWith(Leads, StringComparison.Ordinal);
@@ -140,7 +133,7 @@ internal static class DeviceValueChanges
     ) => values.TryGetValue(key, out var value) ? value : null;
 
     private static ImmutableSortedDictionary<string, (string Text, SourceSpan Span)> Values(
-        Dictionary<string, SourceFile> files,
+        IReadOnlyDictionary<string, SourceFile> files,
         Device device
     ) =>
         files.TryGetValue(device.Id.Span.Path, out var file)
@@ -148,11 +141,6 @@ internal static class DeviceValueChanges
         && YamlReader.Read(text).Root is { } root
             ? WrittenValues.Of(root)
             : ImmutableSortedDictionary<string, (string, SourceSpan)>.Empty;
-
-    private static Dictionary<string, SourceFile> Files(ReviewSide side) =>
-        side
-            .Sources.Files.DistinctBy(file => file.Path, StringComparer.Ordinal)
-            .ToDictionary(file => file.Path, StringComparer.Ordinal);
 
     private sealed record ChangedValue(
         string Key,

@@ -68,31 +68,28 @@ internal static class HomeChanges
             ),
         ];
         var released = fitted.Count(published => published.Before.Published.Released is not null);
-        var delivered = context
-            .Before.Catalogue.AsBuilts.Where(asBuilt =>
-                context.Renames.Of(asBuilt.Machine) == pair.Id
-                && asBuilt.Homes.Homes.Keys.Any(own => context.Renames.Of(own) == key)
-            )
-            .Select(asBuilt => $"`{asBuilt.Id.Value}`")
-            .ToList();
+        var delivered = context.DeliveredWith(asBuilt =>
+            context.Renames.Of(asBuilt.Machine) == pair.Id
+            && asBuilt.Homes.Homes.Keys.Any(own => context.Renames.Of(own) == key)
+        );
         return change with
         {
             Configurations = [.. fitted.Select(published => published.Id.Value)],
             Remark = string.Join("; ", Counted(released, delivered)),
-            Weight = fitted.Length + (10 * released) + (100 * delivered.Count),
+            Weight = fitted.Length + (10 * released) + (100 * delivered.Length),
         };
     }
 
-    private static IEnumerable<string> Counted(int released, List<string> delivered)
+    private static IEnumerable<string> Counted(int released, ImmutableArray<string> delivered)
     {
         if (released > 0)
         {
             yield return FormattableString.Invariant($"{released} of these released");
         }
 
-        if (delivered.Count > 0)
+        if (!delivered.IsEmpty)
         {
-            yield return $"on delivered {string.Join(", ", delivered)}";
+            yield return Concerned.OnDelivered(delivered);
         }
     }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Configurator.Core.Documents;
-using Configurator.Core.Engineering;
 using Configurator.Core.Model;
 using Configurator.Core.Review.Kinds;
 using Configurator.Core.Review.Lines;
@@ -30,7 +29,7 @@ internal static class NoteChanges
                     option.Id.Value.Value,
                     before[option.Id.Value].Notes,
                     option.Notes,
-                    Published(context, built => built.Proved.Configuration.QuantityOf(option.Id.Value) > 0)
+                    context.PublishedWith(built => built.Proved.Configuration.QuantityOf(option.Id.Value) > 0)
                 )
             );
     }
@@ -45,16 +44,10 @@ internal static class NoteChanges
                     device.Id.Value.Value,
                     before[device.Id.Value].Notes,
                     device.Notes,
-                    Published(context, built =>
-                        built.Report.Fitted.Fitted.Any(instance => instance.Device.Id.Value == device.Id.Value)
-                        || built.Report.Fitted.Masters.Any(master => master.Device.Id.Value == device.Id.Value)
-                    )
+                    context.PublishedWith(built => built.Report.Fitted.Mounts(device.Id.Value))
                 )
             );
     }
-
-    private static ImmutableArray<string> Published(ReviewContext context, Func<EngineeredConfiguration, bool> has) =>
-        [.. context.Configurations.Where(pair => has(pair.After)).Select(pair => pair.Id.Value)];
 
     private static IEnumerable<Change> Compare(
         string owner,

@@ -73,13 +73,5 @@ internal static class OrderChanges
     private static string Only(
         ImmutableSortedDictionary<OptionId, int> these,
         ImmutableSortedDictionary<OptionId, int> those
-    ) =>
-        string.Join(
-            ", ",
-            these
-                .Where(pick => those.GetValueOrDefault(pick.Key) != pick.Value)
-                .Select(pick =>
-                    pick.Value == 1 ? $"`{pick.Key}`" : FormattableString.Invariant($"{pick.Value} × `{pick.Key}`")
-                )
-        );
+    ) => PickWords.Of(these.Where(pick => those.GetValueOrDefault(pick.Key) != pick.Value));
 }

@@ -163,14 +163,7 @@ internal static class RuleChanges
             );
 
     private static string Order(Configuration order) =>
-        order.Quantities.Count == 0
-            ? "the standard machine"
-            : string.Join(
-                ", ",
-                order.Quantities.Select(pick =>
-                    pick.Value == 1 ? $"`{pick.Key}`" : FormattableString.Invariant($"{pick.Value} × `{pick.Key}`")
-                )
-            );
+        order.Quantities.Count == 0 ? "the standard machine" : PickWords.Of(order.Quantities);
 
     private static string Because(OrderRule rule) =>
         rule.Statement

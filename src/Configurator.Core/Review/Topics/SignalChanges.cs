@@ -21,25 +21,21 @@ internal static class SignalChanges
             .Before.Report.Fitted.Fitted.Select(instance => context.Renames.Of(instance.Key))
             .Intersect(pair.After.Report.Fitted.Fitted.Select(instance => instance.Key))
             .ToHashSet();
-        foreach (var name in was.Keys.Union(now.Keys).Where(name => devices.Contains(name.Key)).Order())
+        foreach (var signal in Gather.Differing(was, now, Say).Where(signal => devices.Contains(signal.Key.Key)))
         {
-            var (old, added) = (was.GetValueOrDefault(name), now.GetValueOrDefault(name));
-            if (Say(old) is var before && Say(added) is var after && before != after)
+            yield return new(
+                HardwareKinds.SignalsChanged,
+                $"`{signal.Key.Key}` `{signal.Key.Name}`",
+                signal.Now is { } here
+                    ? PlacesOf.Instance(pair.After.Machine, here.Instance, isBefore: false)
+                    : PlacesOf.Instance(pair.Before.Machine, signal.Was!.Instance, isBefore: true)
+            )
             {
-                yield return new(
-                    HardwareKinds.SignalsChanged,
-                    $"`{name.Key}` `{name.Name}`",
-                    added is not null
-                        ? PlacesOf.Instance(pair.After.Machine, added.Instance, isBefore: false)
-                        : PlacesOf.Instance(pair.Before.Machine, old!.Instance, isBefore: true)
-                )
-                {
-                    Machine = pair.Machine,
-                    Before = before,
-                    After = after,
-                    Configurations = [pair.Id.Value],
-                };
-            }
+                Machine = pair.Machine,
+                Before = signal.Before,
+                After = signal.After,
+                Configurations = [pair.Id.Value],
+            };
         }
     }
 
@@ -52,10 +48,10 @@ internal static class SignalChanges
             .DistinctBy(signal => (signal.Instance.Key, signal.Name))
             .ToDictionary(signal => (name(signal.Instance.Key), signal.Name));
 
-    private static string Say(Signal? signal) =>
-        signal is null ? ""
-        : signal.Item is null ? WordLists.Plain(signal.Kind)
-        : FormattableString.Invariant(
-            $"{WordLists.Plain(signal.Kind)}, {signal.Bits} bits at octet {signal.Item.Octet}"
-        );
+    private static string Say(Signal signal) =>
+        signal.Item is null
+            ? WordLists.Plain(signal.Kind)
+            : FormattableString.Invariant(
+                $"{WordLists.Plain(signal.Kind)}, {signal.Bits} bits at octet {signal.Item.Octet}"
+            );
 }

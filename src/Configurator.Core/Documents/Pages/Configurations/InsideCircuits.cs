@@ -18,7 +18,7 @@ internal static class InsideCircuits
     private static IEnumerable<Row> OfCircuit(ConfigurationContext context, FieldCircuit circuit)
     {
         var ways = new BoxWays(context);
-        var (live, back) = circuit.Feeds == CircuitUse.SensorSupply ? (1, 3) : (4, 2);
+        var (live, back) = TrunkPins.PinsOf(circuit.Feeds);
         var socket = context.Names.TrunkSocket(isPower: true);
         var channel = ways.ChannelOf(circuit.Channel?.Value);
         string[] stops =
