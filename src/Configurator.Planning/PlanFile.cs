@@ -1,33 +1,46 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
+using Configurator.Core.Engineering.Box;
+using Configurator.Core.Logic;
 using Configurator.Core.Model;
 
 namespace Configurator.Planning;
 
-/// <summary>A port plan as text: one line a home, in the order of the keys, so that a change shows as the lines that
-/// changed. Comments stay with the line that they stand above or behind.</summary>
+/// <summary>A port plan as text: one line a home and one line for what a fit takes of the box, in the order of the
+/// keys, so that a change shows as the lines that changed. Comments stay with the line that they stand above or
+/// behind.</summary>
 public static class PlanFile
 {
     private const string Modeline =
         "# yaml-language-server: $schema=../../site-templates/schemas/port-plan.v1.schema.json";
 
-    /// <param name="old">The file so far; null where there is none.</param>
-    public static string Write(MachineId machine, ImmutableSortedDictionary<InstanceKey, Home> homes, string? old)
+    /// <summary>The file that a plan gives: numbers in the box stay, and what has none gets its own.</summary>
+    public static string Of(OrderLogic logic, PlanResult plan, string? old)
     {
-        var comments = Comments(old ?? "");
+        var kept = FormerPoints.Carry(plan.Machine, plan.Homes, ReadPoints(old ?? ""));
+        return Write(plan.Machine.Id.Value, plan.Homes, BoxNumbers.Of(logic, kept).Pins, old);
+    }
+
+    /// <param name="points">Numbers in the box; the part is left out where there are none.</param>
+    /// <param name="old">The file so far; null where there is none.</param>
+    public static string Write(
+        MachineId machine,
+        ImmutableSortedDictionary<InstanceKey, Home> homes,
+        ImmutableSortedDictionary<InstanceKey, BoxPins> points,
+        string? old
+    )
+    {
+        var comments = PlanComments.Of(old ?? "", Modeline);
         var text = new StringBuilder();
         text.Append(Modeline).Append('\n');
         comments.Head.ForEach(line => text.Append(line).Append('\n'));
-        text.Append("port-plan: ")
-            .Append(machine.Value)
-            .Append('\n')
-            .Append("homes:")
-            .Append(homes.IsEmpty ? " {}\n" : "\n");
-        foreach (var (key, home) in homes.OrderBy(line => line.Key.ToString(), StringComparer.Ordinal))
+        text.Append("port-plan: ").Append(machine.Value).Append('\n');
+        Append(text, comments, "homes", homes.Select(line => (line.Key, line.Value.ToString())));
+        if (!points.IsEmpty)
         {
-            var (above, behind) = comments.Lines.GetValueOrDefault(key.ToString(), ([], ""));
-            above.ForEach(line => text.Append(line).Append('\n'));
-            text.Append("  ").Append(key).Append(": ").Append(home).Append(behind).Append('\n');
+            Append(text, comments, "box", points.Select(line => (line.Key, Text(line.Value))));
         }
 
         comments.Tail.ForEach(line => text.Append(line).Append('\n'));
@@ -54,42 +67,59 @@ public static class PlanFile
         return homes.ToImmutable();
     }
 
-    private static string Bare(string scalar) => scalar.Trim().Trim('"', '\'');
+    /// <summary>Every line of its part on the box that stands on one line, also those that name no fit any
+    /// more.</summary>
+    public static ImmutableSortedDictionary<InstanceKey, BoxPins> ReadPoints(string text) =>
+        text.Split('\n')
+            .SkipWhile(line => !line.StartsWith("box:", StringComparison.Ordinal))
+            .Select(line => line.Split(": ", 2))
+            .Where(parts => parts.Length == 2 && InstanceKey.Parse(Bare(parts[0])) is not null)
+            .DistinctBy(parts => Bare(parts[0]), StringComparer.Ordinal)
+            .ToImmutableSortedDictionary(parts => InstanceKey.Parse(Bare(parts[0]))!.Value, parts => PinsIn(parts[1]));
 
-    private static Remarks Comments(string old)
+    private static BoxPins PinsIn(string written) =>
+        new(
+            Enum.GetValues<BoxPoint>()
+                .Select(point => KeyValuePair.Create(point, NumbersIn(written, BoxPointNames.Key(point))))
+                .Where(own => !own.Value.IsEmpty)
+                .ToImmutableSortedDictionary()
+        );
+
+    private static ImmutableArray<int> NumbersIn(string written, string key) =>
+        [
+            .. Regex
+                .Match(written, $@"[{{ ]{key}: \[([0-9, ]+)\]", RegexOptions.NonBacktracking)
+                .Groups[1]
+                .Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                .Select(number => int.Parse(number, NumberStyles.None, CultureInfo.InvariantCulture)),
+        ];
+
+    private static void Append(
+        StringBuilder text,
+        PlanComments comments,
+        string section,
+        IEnumerable<(InstanceKey Key, string Value)> lines
+    )
     {
-        var remarks = new Remarks([], new(StringComparer.Ordinal), []);
-        var above = new List<string>();
-        var isInHomes = false;
-        foreach (var line in old.Split('\n').Select(line => line.TrimEnd('\r')).Where(line => line != Modeline))
+        ImmutableArray<(InstanceKey Key, string Value)> sorted =
+        [
+            .. lines.OrderBy(line => line.Key.ToString(), StringComparer.Ordinal),
+        ];
+        text.Append(section).Append(':').Append(sorted.IsEmpty ? " {}\n" : "\n");
+        foreach (var (key, value) in sorted)
         {
-            var trimmed = line.TrimStart();
-            if (trimmed.StartsWith('#'))
-            {
-                (isInHomes ? above : remarks.Head).Add(line);
-            }
-            else if (!char.IsWhiteSpace(line.FirstOrDefault('x')))
-            {
-                isInHomes |= line.StartsWith("homes:", StringComparison.Ordinal);
-            }
-            else if (trimmed.IndexOf(':', StringComparison.Ordinal) is var colon and > 0)
-            {
-                var hash = line.IndexOf(" #", StringComparison.Ordinal);
-                remarks.Lines[trimmed[..colon].Trim('"', '\'')] = (
-                    above,
-                    hash < 0 ? "" : "  " + line[hash..].TrimStart()
-                );
-                above = [];
-            }
+            var (above, behind) = comments.On(section, key.ToString());
+            above.ForEach(line => text.Append(line).Append('\n'));
+            text.Append("  ").Append(key).Append(": ").Append(value).Append(behind).Append('\n');
         }
-
-        remarks.Tail.AddRange(above);
-        return remarks;
     }
 
-    private sealed record Remarks(
-        List<string> Head,
-        Dictionary<string, (List<string> Above, string Behind)> Lines,
-        List<string> Tail
-    );
+    /// <summary><c>{safety-inputs: [1, 2], inputs: [4]}</c>.</summary>
+    private static string Text(BoxPins pins) =>
+        "{" + string.Join(", ", pins.Numbers.Select(own => $"{BoxPointNames.Key(own.Key)}: [{Text(own.Value)}]")) + "}";
+
+    private static string Text(ImmutableArray<int> numbers) =>
+        string.Join(", ", numbers.Select(number => number.ToString(CultureInfo.InvariantCulture)));
+
+    private static string Bare(string scalar) => scalar.Trim().Trim('"', '\'');
 }

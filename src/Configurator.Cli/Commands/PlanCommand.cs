@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Configurator.Cli.Disk;
+using Configurator.Core.Logic;
 using Configurator.Core.Sources;
 using Configurator.Planning;
 
@@ -88,7 +89,10 @@ internal static class PlanCommand
             );
             output.Write(PlanReport.Of(plan));
             isComplete &= plan.Unplaced.IsEmpty;
-            if (isWritten && Write(folder, plan, before, output, errors) is var written and not ExitCodes.Fine)
+            if (
+                isWritten
+                && Write(folder, proof.Logic, plan, before, output, errors) is var written and not ExitCodes.Fine
+            )
             {
                 return written;
             }
@@ -97,9 +101,16 @@ internal static class PlanCommand
         return isComplete && shown.All(proof => proof.Logic.Machine.IsWhole) ? ExitCodes.Fine : ExitCodes.Findings;
     }
 
-    private static int Write(string folder, PlanResult plan, SourceText? before, TextWriter output, TextWriter errors)
+    private static int Write(
+        string folder,
+        OrderLogic logic,
+        PlanResult plan,
+        SourceText? before,
+        TextWriter output,
+        TextWriter errors
+    )
     {
-        var text = PlanFile.Write(plan.Machine.Id.Value, plan.Homes, before?.Text);
+        var text = PlanFile.Of(logic, plan, before?.Text);
         var path = WrittenPlan.PathOf(plan.Machine.Id.Value);
         if (text == before?.Text)
         {

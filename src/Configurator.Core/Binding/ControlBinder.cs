@@ -65,8 +65,21 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
                 Safety = Safety(f),
                 Channel = f.One<string>("channel")?.Select(BreakerChannel.Parse),
                 Protection = f.Value<Quantity>("protection"),
+                InsideChannel = f.One<string>("inside-channel")?.Select(BreakerChannel.Parse),
+                InsideProtection = f.Value<Quantity>("inside-protection"),
+                Inputs = f.One<int>("inputs")?.Value,
+                Outputs = f.One<int>("outputs")?.Value,
+                Network = Network(f),
+                Diagram = f.Value<string>("diagram") ?? "",
                 TerminalTorque = f.Value<Quantity>("terminal-torque"),
             }
+            : null;
+
+    private static NetworkOffer? Network(Fields f) =>
+        f.Value<Fields>("network") is { } offer
+        && offer.One<string>("switch") is { } name
+        && offer.One<int>("ports") is { } ports
+            ? new(name, ports.Value)
             : null;
 
     private static SafetyOffer? Safety(Fields f) =>
@@ -77,6 +90,7 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
             {
                 Controller = offer.One<string>("controller"),
                 TorqueOff = offer.One<string>("torque-off"),
+                TorqueOffPairs = offer.One<int>("torque-off-pairs")?.Value,
             }
             : null;
 

@@ -87,6 +87,15 @@ internal static class DeviceBinder
             Ports = ports,
             Cordset = f.Value<Fields>("cordset") is { } cordset ? ReadCordset(cordset) : null,
             Leads = f.Value<Fields>("leads") is { } leads ? ReadLeads(leads) : null,
+            Terminals =
+            [
+                .. f.Records("terminals")
+                    .Select(terminal => new Terminal(
+                        terminal.Value<string>("at") ?? "",
+                        terminal.Value<string>("carries") ?? "",
+                        terminal.Value("leads-to", CoreTarget.Unsaid)
+                    )),
+            ],
             Heat = f.Value<Quantity>("heat"),
             Rail = f.Value<Quantity>("rail"),
             Air = f.Value<Quantity>("air"),
@@ -119,7 +128,8 @@ internal static class DeviceBinder
                     "parameters",
                     "ports",
                     "cordset",
-                    "leads"
+                    "leads",
+                    "terminals"
                 ),
         };
     }
@@ -219,6 +229,7 @@ internal static class DeviceBinder
                             core.Value<string>("carries") ?? ""
                         )
                         {
+                            Conductor = core.Value<Quantity>("conductor"),
                             LeadsTo = core.Value("leads-to", CoreTarget.Unsaid),
                         }),
                 ]

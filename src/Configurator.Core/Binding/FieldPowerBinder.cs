@@ -51,6 +51,8 @@ internal static class FieldPowerBinder
                 new Located<string>?[] { circuit.Supply, circuit.SwitchedBy, FitOf(circuit.Channel) }
             )
             .Append(FitOf(control.Box.Channel))
+            .Append(FitOf(control.Box.InsideChannel))
+            .Append(control.Box.Network?.Switch)
             .Append(control.Box.Safety?.Controller)
             .Append(control.Box.Safety?.TorqueOff)
             .OfType<Located<string>>();

@@ -34,7 +34,11 @@ internal static class PortPlanBinder
 
         PortPlan PlanOf(Machine machine) =>
             plans.TryGetValue(machine.Id.Value.Value, out var file)
-                ? Read(machine, file.Fields, file.Id.Span, report)
+                ? Read(machine, file.Fields, file.Id.Span, report) with
+                {
+                    Points = BoxPinBinder.Read(machine, file.Fields, report),
+                    ArePointsWhole = file.Fields.AreSound("box"),
+                }
                 : PortPlan.Empty with
                 {
                     Span = machine.Id.Span,
@@ -74,10 +78,10 @@ internal static class PortPlanBinder
     }
 
     /// <summary>Where there is no such instance, one that has no line yet was probably meant.</summary>
-    private static FitInstance? Find(
+    internal static FitInstance? Find(
         Names<FitInstance> instances,
         Located<string> key,
-        List<string> unplaced,
+        IReadOnlyCollection<string> unplaced,
         ICollection<Diagnostic> report
     )
     {
@@ -91,7 +95,7 @@ internal static class PortPlanBinder
     }
 
     /// <summary>A fit of a faulty option may have been left out.</summary>
-    private static bool IsOfUnknownFit(Machine machine, Names<FitInstance> instances, Located<string> key) =>
+    internal static bool IsOfUnknownFit(Machine machine, Names<FitInstance> instances, Located<string> key) =>
         machine.FaultyOptions.Contains(new(key.Value.Split('/')[0])) && !instances.Knows(key.Value);
 
     private static bool IsFaultyHub(Machine machine, MasterName name) =>

@@ -20,8 +20,7 @@ public static class Nearest
         }
 
         var near = Near(name, known);
-        var best = near
-            .Select(candidate => (Name: candidate, Edits: Edits(name, candidate)))
+        var best = near.Select(candidate => (Name: candidate, Edits: Edits(name, candidate)))
             .OrderBy(candidate => candidate.Edits)
             .ThenBy(candidate => candidate.Name, StringComparer.Ordinal)
             .FirstOrDefault();

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
-using Configurator.Core.Engineering.Safety;
+using Configurator.Core.Engineering.Box;
+using Configurator.Core.Logic;
 using Configurator.Core.Model;
 using Configurator.Core.Model.Units;
 
@@ -21,6 +22,21 @@ internal sealed record DocumentContext(EngineeredCatalogue Engineered, SiteWords
         Engineered.Proved.Logic.ToImmutableDictionary(
             proof => proof.Key,
             proof => proof.Value.Logic.Machine.IsWhole ? BoxNumbers.Of(proof.Value.Logic) : BoxNumbers.None
+        );
+
+    /// <summary>What cannot be added to each published configuration, by document number.</summary>
+    public ImmutableDictionary<string, ImmutableArray<OptionId>> Excluded { get; } =
+        Engineered.Configurations.ToImmutableDictionary(
+            configuration => configuration.Published.Document.Value,
+            configuration =>
+                ImmutableArray.CreateRange(
+                    Engineered
+                        .Proved.Logic[configuration.Machine.Id.Value]
+                        .Logic.States(PartialOrder.Of(configuration.Published.Order))
+                        .Where(option => option.Value.IsRuledOut)
+                        .Select(option => option.Key)
+                ),
+            StringComparer.Ordinal
         );
 
     public UnitPrinter Units { get; } = new(Engineered.Catalogue.Site.Units);

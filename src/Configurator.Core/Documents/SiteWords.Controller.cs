@@ -67,6 +67,8 @@ public sealed partial record SiteWords
             SignalKind.Input => Say("input", "entrada"),
             SignalKind.Output => Say("output", "salida"),
             SignalKind.FastInput => Say("fast input of the box", "entrada rápida del armario"),
+            SignalKind.BoxInput => Say("input of the box", "entrada del armario"),
+            SignalKind.BoxOutput => Say("output of the box", "salida del armario"),
             SignalKind.SafetyInput => Say("input of the safety controller", "entrada del controlador de seguridad"),
             _ => Say("output of the safety controller", "salida del controlador de seguridad"),
         };

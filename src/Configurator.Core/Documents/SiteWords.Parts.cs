@@ -51,6 +51,32 @@ public sealed partial record SiteWords
 
     public string Total => Say("Total", "Total");
 
+    public string Excluded => Say("Cannot be added to this order", "No se puede añadir a este pedido");
+
+    public string Connectors => Say("Connectors", "Conectores");
+
+    public string SmallParts => Say("Small parts", "Material menudo");
+
+    public string SmallPartsLead =>
+        Say(
+            "Counted from the termination list and the cable schedule: a terminal for each core that is used, a ferrule for each end that is wired by hand, a gland for each cable that enters the box with bare ends, two labels for each cable. Without spares; the makers of terminals, ferrules and glands decide.",
+            "Contado de la lista de conexionado y de la lista de cables: un borne por hilo usado, una puntera por extremo cableado a mano, un prensaestopas por cable que entra en el armario con extremos libres, dos etiquetas por cable. Sin reservas; deciden los fabricantes de bornes, punteras y prensaestopas."
+        );
+
+    public string PartsElsewhere =>
+        Say(
+            "Not in these lists: the enclosure with its plate, rails and ducts, the wires inside it, and the mains side. They belong to the circuit diagram of the box, the same in every order.",
+            "No están en estas listas: el armario con su placa, carriles y canaletas, los hilos de su interior y el lado de red. Pertenecen al esquema eléctrico del armario, el mismo en cada pedido."
+        );
+
+    public string Size => Say("Size", "Tamaño");
+
+    public string BoxTerminals => Say("terminal in the box", "borne del armario");
+
+    public string CableGland => Say("cable gland", "prensaestopas");
+
+    public string ShieldClamps => Say("shield clamp", "abrazadera de pantalla");
+
     public string Totals => Say("Totals", "Totales");
 
     public string LongestLeadTime => Say("Longest lead time", "Plazo de entrega más largo");
@@ -213,6 +239,26 @@ public sealed partial record SiteWords
 
     public string TestSafety =>
         Say("trip each channel by itself, then both", "disparar cada canal por separado y luego ambos");
+
+    public string GiveStop =>
+        Say(
+            "machine running, nobody in reach: press or open it; with it given, reset and start; release, then reset",
+            "máquina en marcha, nadie al alcance: pulsar o abrir; con ella dada, rearmar y arrancar; soltar, luego rearmar"
+        );
+
+    public string StopExpected =>
+        Say(
+            "all below that it drops is off; reset refused; no start by release or reset alone",
+            "todo lo de abajo que corta, apagado; rearme rechazado; sin marcha al soltar o rearmar"
+        );
+
+    public string OpenFeedback =>
+        Say(
+            "isolated and locked: take off its feedback wire; switch on, reset; then put it back",
+            "con corte y bloqueo: soltar su hilo de realimentación; conectar, rearmar; luego volver a ponerlo"
+        );
+
+    public string ResetRefused => Say("reset refused, nothing switches on", "rearme rechazado, nada se conecta");
 
     public string EachChannel => Say("each channel alone is seen", "cada canal se detecta por separado");
 

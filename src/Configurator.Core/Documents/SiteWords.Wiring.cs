@@ -1,3 +1,5 @@
+using Configurator.Core.Model;
+
 namespace Configurator.Core.Documents;
 
 // Words of the wiring table, the cable schedule and the labels.
@@ -29,8 +31,8 @@ public sealed partial record SiteWords
 
     public string InsideLead =>
         Say(
-            "What lies between supply and trunk socket, and what drops it: contacts drop what follows them, and all before them stays alive with a stop given. I, T and Q are inputs, their test pulses and outputs of the safety controller; every order of the machine has the same numbers. Safety and fast inputs are numbered; a free plain input or output is chosen by whoever wires the controller, who writes it down here. A feedback contact is fed by the test pulse of its input. The 0 V of sensors and of actuators are joined nowhere but at their own supplies.",
-            "Lo que hay entre la fuente y la toma del troncal, y qué lo desconecta: los contactos cortan lo que les sigue, y lo anterior sigue con tensión durante un paro. I, T y Q son entradas, sus impulsos de prueba y salidas del controlador de seguridad; los números son los mismos en cada pedido de la máquina. Se numeran las entradas seguras y rápidas; una entrada o salida normal libre la elige quien cablea el controlador, y la anota aquí. Un contacto de realimentación se alimenta con el impulso de prueba de su entrada. Los 0 V de sensores y de actuadores no se unen en ningún sitio salvo en sus propias fuentes."
+            "What lies between supply and trunk socket, and what drops it: contacts drop what follows them, and all before them stays alive with a stop given. I, T and Q are inputs, their test pulses and outputs of the safety controller. Of a relay that drops torque, 4.2 is the second channel of its fourth pair of contacts; of a switch, the number is its port. All these numbers stand in the port plan: every order of the machine has the same ones. A feedback contact is fed by the test pulse of its input. The 0 V of sensors and of actuators are joined nowhere but at their own supplies.",
+            "Lo que hay entre la fuente y la toma del troncal, y qué lo desconecta: los contactos cortan lo que les sigue, y lo anterior sigue con tensión durante un paro. I, T y Q son entradas, sus impulsos de prueba y salidas del controlador de seguridad. En un relé que corta el par, 4.2 es el segundo canal de su cuarta pareja de contactos; en un conmutador de red, el número es su puerto. Todos estos números están en el plan de puertos: cada pedido de la máquina tiene los mismos. Un contacto de realimentación se alimenta con el impulso de prueba de su entrada. Los 0 V de sensores y de actuadores no se unen en ningún sitio salvo en sus propias fuentes."
         );
 
     public string ModuleFeed => Say("+24 V feed of the breaker module", "+24 V, alimentación del módulo de protección");
@@ -47,9 +49,9 @@ public sealed partial record SiteWords
 
     public string EarthBar => Say("PE bar", "barra PE");
 
-    public string PlainInput => Say("free plain input", "entrada normal libre");
+    public string PlainInputNumber => Say("plain input", "entrada normal");
 
-    public string PlainOutput => Say("free plain output", "salida normal libre");
+    public string PlainOutputNumber => Say("plain output", "salida normal");
 
     public string FastInputNumber => Say("fast input", "entrada rápida");
 
@@ -57,7 +59,31 @@ public sealed partial record SiteWords
 
     public string FeedbackChannel => Say("feedback contact", "contacto de realimentación");
 
-    public string TorqueOff => Say("safe torque off, both channels", "par desconectado seguro, ambos canales");
+    public string NetworkCable => Say("network", "red");
+
+    /// <summary>What the table of wires leaves out.</summary>
+    public string InsideElsewhere(string diagram) =>
+        diagram.Length > 0
+            ? Say(
+                $"Not here: the mains side, its protection and the links of 0 V to earth. They are in the circuit diagram of the box, {diagram}.",
+                $"No están aquí: el lado de red, su protección y las uniones de 0 V a tierra. Están en el esquema eléctrico del armario, {diagram}."
+            )
+            : Say(
+                "Not here: the mains side, its protection and the links of 0 V to earth. They are in the circuit diagram of the box.",
+                "No están aquí: el lado de red, su protección y las uniones de 0 V a tierra. Están en el esquema eléctrico del armario."
+            );
+
+    public string ShieldAtDevice => Say("in the gland, all round", "en el prensaestopas, en todo el contorno");
+
+    public string ShieldFolded => Say("not connected, insulate", "sin conectar, aislar");
+
+    public string KeepApart => Say("Group", "Grupo");
+
+    public string GroupPower => Say("power", "potencia");
+
+    public string GroupControl => Say("24 V and signals", "24 V y señales");
+
+    public string GroupNetwork => Say("network", "red");
 
     public string SwitchedBy => Say("Switched by", "Conmutado por");
 
@@ -65,12 +91,37 @@ public sealed partial record SiteWords
 
     public string OutputsAt => Say("At outputs", "En salidas");
 
+    public string BoxPlaces => Say("Inputs, outputs and ports of the box", "Entradas, salidas y puertos del armario");
+
+    public string BoxPlace => Say("Sort", "Clase");
+
+    public string BoxPlacesLead =>
+        Say(
+            "The same in every order: a wire that is there never moves. What can never be ordered together may take the same one.",
+            "Los mismos en cada pedido: un hilo ya puesto no cambia nunca de sitio. Lo que nunca puede pedirse junto puede tomar el mismo."
+        );
+
+    public string Of(BoxPoint point) =>
+        point switch
+        {
+            BoxPoint.SafetyInput => Say("safety input", "entrada segura"),
+            BoxPoint.SafetyOutput => Say("safety output", "salida segura"),
+            BoxPoint.FastInput => FastInputNumber,
+            BoxPoint.Input => PlainInputNumber,
+            BoxPoint.Output => PlainOutputNumber,
+            BoxPoint.TorqueOff => Say(
+                "pair of contacts for safe torque off",
+                "pareja de contactos de par desconectado seguro"
+            ),
+            _ => Say("port of the network switch", "puerto del conmutador de red"),
+        };
+
     public string LayingList => Say("Laying list", "Lista de tendido");
 
     public string LayingLead =>
         Say(
-            "In the order in which the machine is cabled. The way names the points of the cable path that it passes, as the definition of the machine calls them; at both ends the cable drops to its station. Glands are for the cable as stated; their maker decides.",
-            "En el orden de cableado de la máquina. El recorrido nombra los puntos de la canalización por los que pasa, tal como los llama la definición de la máquina; en ambos extremos el cable baja a su estación. Los prensaestopas son para el cable indicado; decide su fabricante."
+            "In the order in which the machine is cabled. The way names the points of the cable path that it passes, as the definition of the machine calls them; at both ends the cable drops to its station. Cables of the group power lie in a tray or compartment of their own, or apart from the others as their makers and local practice ask; where they must cross, they cross squarely. Glands are for the cable as stated; their maker decides.",
+            "En el orden de cableado de la máquina. El recorrido nombra los puntos de la canalización por los que pasa, tal como los llama la definición de la máquina; en ambos extremos el cable baja a su estación. Los cables del grupo potencia van en una canaleta o compartimento propio, o separados de los demás como pidan sus fabricantes y la práctica local; donde deban cruzarse, se cruzan en ángulo recto. Los prensaestopas son para el cable indicado; decide su fabricante."
         );
 
     public string WayPassed => Say("Way", "Recorrido");

@@ -28,7 +28,5 @@ public sealed record CheckedSet(ImmutableArray<Configuration> Passed, int Engine
     }
 
     private static bool Passes(Machine machine, Configuration configuration) =>
-        Engineer
-            .Compute(machine, configuration, machine.Plan)
-            .Findings.All(finding => finding.Verdict != Verdict.Fail);
+        Engineer.Compute(machine, configuration, machine.Plan).Findings.All(finding => finding.Verdict != Verdict.Fail);
 }

@@ -57,7 +57,9 @@ public static class Engineer
             .. CurrentChecks.Compute(fitted),
             .. SafetyChecks.Compute(fitted),
             .. BoxChecks.Compute(fitted, cables),
+            .. BoxPointChecks.Compute(fitted),
             .. PowerChecks.Compute(fitted, cables),
+            .. BoxChannelChecks.Compute(fitted),
             .. TimingChecks.Compute(fitted),
             .. HygieneChecks.Compute(fitted),
         ];
@@ -93,6 +95,9 @@ public static class Engineer
             [
                 .. FindingDiagnostics.Of(configurations),
                 .. RecordDiagnostics.Of(proved.Catalogue, configurations, on),
+                .. proved
+                    .Logic.Values.Where(proof => proof.Logic.Machine.IsWhole)
+                    .SelectMany(proof => BoxPointChecks.OfPlan(proof.Logic.Machine)),
                 .. allOrders.Values.SelectMany(report => AllOrdersDiagnostics.Of(report, configurations)),
             ]
         );

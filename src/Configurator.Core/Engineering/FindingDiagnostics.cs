@@ -20,13 +20,14 @@ internal static class FindingDiagnostics
         .. PortRules.All,
         .. SafetyChecks.All,
         .. BoxChecks.All,
+        .. BoxPointChecks.All,
         .. TimingRules.All,
         .. PowerRules.All,
         .. HygieneRules.All,
     ];
 
     public static ImmutableArray<Rule> All { get; } =
-    [.. Rules.SelectMany(rule => rule.Diagnostics).Distinct(), .. RecordDiagnostics.All];
+    [.. Rules.SelectMany(rule => rule.Diagnostics).Distinct(), .. BoxPointChecks.Rules, .. RecordDiagnostics.All];
 
     public static ImmutableArray<Diagnostic> Of(ImmutableArray<EngineeredConfiguration> configurations) =>
         [.. Failed(configurations)];
@@ -35,9 +36,7 @@ internal static class FindingDiagnostics
         configurations
             .SelectMany(configuration =>
                 configuration
-                    .Report.Findings.Where(finding =>
-                        finding.IsOpen && RecordOf(configuration, finding) is null
-                    )
+                    .Report.Findings.Where(finding => finding.IsOpen && RecordOf(configuration, finding) is null)
                     .Select(finding => (Configuration: configuration, Finding: finding))
             )
             .GroupBy(pair => (pair.Configuration.Machine.Id.Value, pair.Finding.Id, pair.Finding.Statement))

@@ -75,7 +75,9 @@ internal static class HealthDiagnostics
     private static Diagnostic AreNotTried(Machine machine, int rules) =>
         new(
             NotTried,
-            FormattableString.Invariant($"{rules} rules of `{machine.Id.Value}` were not tried on whether they add anything"),
+            FormattableString.Invariant(
+                $"{rules} rules of `{machine.Id.Value}` were not tried on whether they add anything"
+            ),
             machine.Id.Span
         )
         {

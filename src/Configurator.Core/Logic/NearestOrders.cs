@@ -83,12 +83,10 @@ internal sealed class NearestOrders(OrderLogic logic, PartialOrder order, bool i
         ];
         return new(
             changes,
-            changes.Aggregate(
-                order,
-                (repaired, change) =>
-                    change.After == 0
-                        ? repaired.Without(change.Option)
-                        : repaired.With(change.Option, new(change.After, change.After))
+            changes.Aggregate(order, (repaired, change) =>
+                change.After == 0
+                    ? repaired.Without(change.Option)
+                    : repaired.With(change.Option, new(change.After, change.After))
             )
         );
     }

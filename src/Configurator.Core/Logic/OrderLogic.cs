@@ -86,7 +86,8 @@ public sealed class OrderLogic
             {
                 Numbers =
                 [
-                    .. Model.Options.Where(option =>
+                    .. Model
+                        .Options.Where(option =>
                             core.Any(member => picks.TryGetValue(member, out var pick) && pick == option.Id)
                         )
                         .Select(option => new NumberFault(option.Id, option.From, option.To, order.Picks[option.Id]))

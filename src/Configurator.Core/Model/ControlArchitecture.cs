@@ -65,8 +65,48 @@ public sealed record ControlBox(Station Station, int Entries, int DirectInputs)
     /// <summary>Rated current of that channel; null where the machine does not say.</summary>
     public Quantity? Protection { get; init; }
 
+    /// <summary>The channel that feeds 24 V to what is mounted inside; that of <see cref="Channel"/> where the machine
+    /// does not say.</summary>
+    public Located<BreakerChannel>? InsideChannel { get; init; }
+
+    /// <summary>Rated current of that channel; null where the machine does not say.</summary>
+    public Quantity? InsideProtection { get; init; }
+
+    /// <summary>Plain 24 V inputs of the controller; null where the machine does not say.</summary>
+    public int? Inputs { get; init; }
+
+    /// <summary>Plain 24 V outputs of the controller; null where the machine does not say.</summary>
+    public int? Outputs { get; init; }
+
+    /// <summary>Null where the machine does not say.</summary>
+    public NetworkOffer? Network { get; init; }
+
+    /// <summary>The circuit diagram of the box, which has what these documents leave out; empty where the machine names
+    /// none.</summary>
+    public string Diagram { get; init; } = "";
+
+    /// <summary>So many there are of a point; null where the machine does not say.</summary>
+    public int? OfferOf(BoxPoint point) =>
+        point switch
+        {
+            BoxPoint.SafetyInput => Safety?.Inputs,
+            BoxPoint.SafetyOutput => Safety?.Outputs,
+            BoxPoint.FastInput => DirectInputs,
+            BoxPoint.Input => Inputs,
+            BoxPoint.Output => Outputs,
+            BoxPoint.TorqueOff => Safety?.TorqueOffPairs,
+            _ => Network?.Ports,
+        };
+
     /// <summary>Of its screw terminals; null where they are spring terminals.</summary>
     public Quantity? TerminalTorque { get; init; }
+}
+
+/// <summary>The network switch in the box: port 1 leads to the trunk.</summary>
+/// <param name="Switch">The standard fit that it is.</param>
+public sealed record NetworkOffer(Located<string> Switch, int Ports)
+{
+    public const int TrunkPort = 1;
 }
 
 /// <summary>An IO-Link master on the trunk. An extension is fitted only when an order has a fit at home

@@ -56,6 +56,16 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
     /// <summary>How a device without a plug is wired into the box.</summary>
     public Leads? Leads { get; init; }
 
+    /// <summary>Of a device inside the box: what its terminals are wired to; empty where nobody says.</summary>
+    public ImmutableArray<Terminal> Terminals { get; init; } = [];
+
+    /// <summary>What its cores or terminals with that target carry, in their order.</summary>
+    public ImmutableArray<string> WiresTo(CoreTarget target) =>
+        [
+            .. (Leads?.Cores ?? []).Where(core => core.LeadsTo == target).Select(core => core.Carries),
+            .. Terminals.Where(terminal => terminal.LeadsTo == target).Select(terminal => terminal.Carries),
+        ];
+
     /// <summary>Loss given off inside the control box.</summary>
     public Quantity? Heat { get; init; }
 
@@ -176,6 +186,9 @@ public sealed record LeadCore(string Core, string At, string Carries)
 {
     /// <summary>Green-yellow, and kept for protective earth (IEC 60204-1 13.2.2).</summary>
     public const string GreenYellow = "GNYE";
+
+    /// <summary>Its cross-section where it is not that of the others.</summary>
+    public Quantity? Conductor { get; init; }
 
     public bool IsProtectiveEarth => Carries == "protective earth";
 

@@ -69,6 +69,12 @@ public enum CoreTarget
     Input,
     Output,
 
+    /// <summary>A pair of contacts that drops safe torque off.</summary>
+    TorqueOff,
+
+    /// <summary>A port of the network switch.</summary>
+    Network,
+
     /// <summary>The drive, switch or starter that feeds the device.</summary>
     Feeder,
 }

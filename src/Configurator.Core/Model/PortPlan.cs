@@ -44,7 +44,25 @@ public sealed record PortPlan(ImmutableSortedDictionary<InstanceKey, Located<Hom
     /// <summary>False where a line was reported and left out: then a home that is missing says nothing.</summary>
     public bool IsWhole { get; init; } = true;
 
+    /// <summary>Numbers of inputs, outputs and ports of the box that fits keep; empty where the plan keeps
+    /// none.</summary>
+    public ImmutableSortedDictionary<InstanceKey, Located<BoxPins>> Points { get; init; } =
+        ImmutableSortedDictionary<InstanceKey, Located<BoxPins>>.Empty;
+
+    /// <summary>False where numbers were reported and left out: then a number that is missing says nothing.</summary>
+    public bool ArePointsWhole { get; init; } = true;
+
     public static PortPlan Empty { get; } = new(ImmutableSortedDictionary<InstanceKey, Located<Home>>.Empty, default);
 
+    /// <summary>Numbers that an instance keeps, counting from 1; empty where the plan keeps none.</summary>
+    public ImmutableArray<int> PointsOf(InstanceKey key, BoxPoint point) =>
+        Points.TryGetValue(key, out var pins) ? pins.Value.Of(point) : [];
+
     public Home? HomeOf(InstanceKey key) => Homes.TryGetValue(key, out var home) ? home.Value : null;
+}
+
+/// <summary>What one instance takes of the box.</summary>
+public sealed record BoxPins(ImmutableSortedDictionary<BoxPoint, ImmutableArray<int>> Numbers)
+{
+    public ImmutableArray<int> Of(BoxPoint point) => Numbers.GetValueOrDefault(point, []);
 }

@@ -16,6 +16,9 @@ public sealed record SafetyOffer(int Inputs, int Outputs, bool GivesPulses)
     /// <summary>The standard fit that drops safe torque off of every drive; null where the machine does not
     /// say.</summary>
     public Located<string>? TorqueOff { get; init; }
+
+    /// <summary>How many drives it can drop; null where the machine does not say.</summary>
+    public int? TorqueOffPairs { get; init; }
 }
 
 /// <summary>How shorts in the cable of a safety device are found.</summary>

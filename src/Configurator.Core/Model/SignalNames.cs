@@ -18,12 +18,23 @@ public static class SignalNames
 
     public static string SafetyOutput(int number) => FormattableString.Invariant($"output{number}");
 
+    /// <summary>What a device tells by a plain input of the box.</summary>
+    public static string State(int number) => FormattableString.Invariant($"state{number}");
+
+    /// <summary>What a device is told by a plain output of the box.</summary>
+    public static string Command(int number) => FormattableString.Invariant($"command{number}");
+
     /// <summary>Every name that a signal of a device may have, however it is wired.</summary>
     public static IEnumerable<string> Of(Device device) =>
         (device.IoLink is { } data ? OfData(data) : [])
             .Concat(Enumerable.Range(1, device.Safety?.Inputs ?? 0).Select(SafetyInput))
             .Concat(Enumerable.Range(1, device.Safety?.Outputs ?? 0).Select(SafetyOutput))
+            .Concat(Wires(device, CoreTarget.Input).Select(State))
+            .Concat(Wires(device, CoreTarget.Output).Select(Command))
             .Append(Plain);
+
+    private static IEnumerable<int> Wires(Device device, CoreTarget target) =>
+        Enumerable.Range(1, device.WiresTo(target).Length);
 
     private static IEnumerable<string> OfData(IoLinkData data) =>
         data.ProcessData is { } items

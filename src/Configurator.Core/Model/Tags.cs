@@ -34,6 +34,8 @@ public static class Tags
 
     public const string BoxInputs = "box_inputs";
 
+    public const string BoxOutputs = "box_outputs";
+
     public const string BoxSafety = "box_safety_states";
 
     private static string Word(string name) => name.Replace('-', '_');

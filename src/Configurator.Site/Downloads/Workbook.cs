@@ -52,9 +52,7 @@ internal static class Workbook
         };
 
     private static DefinedName TitlesOf(Sheet sheet, int i) =>
-        new(
-            string.Create(CultureInfo.InvariantCulture, $"'{sheet.Name}'!$1:${HeadRows}")
-        )
+        new(string.Create(CultureInfo.InvariantCulture, $"'{sheet.Name}'!$1:${HeadRows}"))
         {
             Name = "_xlnm.Print_Titles",
             LocalSheetId = (uint)i,

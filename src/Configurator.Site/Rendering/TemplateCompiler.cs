@@ -98,8 +98,7 @@ internal sealed class TemplateCompiler(TemplateProject project, ImmutableArray<A
         }
     }
 
-    private CompiledTemplate? Kept(string name) =>
-        store?.Load(name) is { } bytes ? CompiledTemplate.Of(bytes) : null;
+    private CompiledTemplate? Kept(string name) => store?.Load(name) is { } bytes ? CompiledTemplate.Of(bytes) : null;
 
     private CompiledTemplate Emit(string key, string name)
     {

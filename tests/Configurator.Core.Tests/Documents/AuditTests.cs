@@ -59,6 +59,20 @@ public class AuditTests
         Assert.NotEmpty(DocumentAudit.Check(Names, changed));
     }
 
+    [Theory]
+    [InlineData("=CONTROLLER-KF1 plain output")]
+    [InlineData("=TORQUEDROP-KF1:")]
+    [InlineData("=BOXSWITCH-KF1:")]
+    [InlineData("=SAFETYLOGIC-KF1:Q")]
+    public void A_place_of_the_box_with_two_wires_is_noticed(string place)
+    {
+        var set = DemoCatalogue.Documents.Sets[0];
+        var wire = set.Find("inside-box")!.Rows.First(row => row.Cells[0].Text.StartsWith(place, StringComparison.Ordinal));
+        Assert.Contains(
+            DocumentAudit.Check(Names, With(set, "inside-box", rows => rows.Add(wire))),
+            fault => fault.Message.Contains($"two wires end at `{wire.Cells[0].Text}`", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_label_that_is_missing_is_noticed()
     {

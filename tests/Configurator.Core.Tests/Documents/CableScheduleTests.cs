@@ -19,8 +19,8 @@ public class CableScheduleTests
     {
         var row = Yoghurt.Find("laying-list")!.Rows.Single(row => row.Cells[0].Text == "=PANEL-WF1");
         Assert.Equal(
-            ("+CONTROLBOX =PANEL-XF1", "+OUTFEED =PANEL-SF1:XF1", "=PANEL-XF1", "50 mm"),
-            (row.Cells[1].Text, row.Cells[2].Text, row.Cells[4].Text, row.Cells[5].Text));
+            ("+CONTROLBOX =PANEL-XF1", "+OUTFEED =PANEL-SF1:XF1", "network", "=PANEL-XF1", "50 mm"),
+            (row.Cells[1].Text, row.Cells[2].Text, row.Cells[4].Text, row.Cells[5].Text, row.Cells[6].Text));
         Assert.Equal("box-entry > bridge > tray-middle > tray-lids > tray-sealing > tray-caps > tray-outfeed", row.Cells[3].Text);
     }
 

@@ -34,9 +34,9 @@ public class ControllerPageTests
             "dose_valve_1_raw_out | octets that no definition describes | Opens the head | =DOSEVALVE-QM1 | =FRONT-KF1:3 |  |  |  | OctetStringT(4) |  |  |  | output | enable_heads",
             "dose_valve_2_raw_in | octets that no definition describes | Opens the head | =DOSEVALVE-QM2 | =EXTRA-KF1:3 |  |  |  | OctetStringT(1) |  |  |  | input | (count_heads >= 2)",
             "dose_valve_2_raw_out | octets that no definition describes | Opens the head | =DOSEVALVE-QM2 | =EXTRA-KF1:3 |  |  |  | OctetStringT(4) |  |  |  | output | (count_heads >= 2)",
-            "guard_1_channel1 | safety channel, for display alone | Stops the filler | =GUARD-SF1 | =GUARD-XG1 |  |  |  | BooleanT |  |  |  | input of the safety controller | always",
-            "guard_1_channel2 | safety channel, for display alone | Stops the filler | =GUARD-SF1 | =GUARD-XG1 |  |  |  | BooleanT |  |  |  | input of the safety controller | always",
-            "guard_1_output1 | safety channel, for display alone | Stops the filler | =GUARD-SF1 | =GUARD-XG1 |  |  |  | BooleanT |  |  |  | output of the safety controller | always",
+            "guard_1_channel1 | safety channel, for display alone | Stops the filler | =GUARD-SF1 | I1 |  |  |  | BooleanT |  |  |  | input of the safety controller | always",
+            "guard_1_channel2 | safety channel, for display alone | Stops the filler | =GUARD-SF1 | I2 |  |  |  | BooleanT |  |  |  | input of the safety controller | always",
+            "guard_1_output1 | safety channel, for display alone | Stops the filler | =GUARD-SF1 | Q1 |  |  |  | BooleanT |  |  |  | output of the safety controller | always",
         ],
         CheckTables.Lines(PageOf(Rich), "signals"));
 
@@ -83,7 +83,7 @@ public class ControllerPageTests
         var direct = Rich
             .Changing(SmallCatalogue.Option("cup-check"), "device: eye", "device: eye\n    wiring: direct")
             .Changing(SmallCatalogue.PortPlan, "cup-eye/1: front:1", "cup-eye/1: direct");
-        Assert.Contains("cup_eye_1_signal | switching signal | Sees the cup | =CUPEYE-BX1 | =CUPEYE-XG1 |", direct.Section(Page, "signals"), StringComparison.Ordinal);
+        Assert.Contains("cup_eye_1_signal | switching signal | Sees the cup | =CUPEYE-BX1 | fast input 1 |", direct.Section(Page, "signals"), StringComparison.Ordinal);
     }
 
     // Second way: the counts that the box is checked with are sums over cables and devices.

@@ -44,6 +44,50 @@ public class BoxAndSafetyTests
         Assert.Equal(found, check.Built("agitator").Found("box.direct-inputs/cabinet"));
     }
 
+    // By hand: the drive of the agitator and the guard draw 2.5 A + 0.2 A through one channel, or each through its own.
+    [Theory]
+    [InlineData("channel: 'mixer/1:1', protection: 3 A", "Pass: 2.7 A of 3 A, margin 0.3 A", "")]
+    [InlineData("channel: 'mixer/1:1', protection: 2 A", "Fail: 2.7 A of 2 A, margin -0.7 A", "")]
+    [InlineData("channel: 'mixer/1:1', protection: 2 A, inside-channel: 'mixer/1:2', inside-protection: 3 A",
+        "Pass: 0.2 A of 2 A, margin 1.8 A", "Pass: 2.5 A of 3 A, margin 0.5 A")]
+    public void Channels_of_the_box_carry_what_hangs_on_them(string channels, string direct, string inside)
+    {
+        var built = Check.Small
+            .Machine("direct-inputs: 2", $"direct-inputs: 2, {channels}")
+            .Machine("standard:\n", "standard:\n  - {fit: mixer, device: mixer-drive, stations: [cabinet], purpose: Mixes, wiring: inside}\n")
+            .Changing(SmallCatalogue.Device("guard-switch"), "plug: terminals", "plug: terminals\ncurrent: 200 mA")
+            .With("""
+                device: mixer-drive
+                title: Drive of the mixer
+                kind: drive
+                letters: TA
+                connection: wired
+                current: 2.5 A
+
+                """)
+            .Built();
+        Assert.Equal(direct, built.Found("power.box-channel/direct"));
+        Assert.Equal(inside.Length > 0, built.Findings.Any(finding => finding.Id == "power.box-channel/inside"));
+        Assert.Equal(inside, inside.Length > 0 ? built.Found("power.box-channel/inside") : "");
+    }
+
+    // By hand: the guard of the option at the first input of the standard guard; only in orders with both they clash.
+    [Fact]
+    public void Two_devices_that_can_be_ordered_together_never_share_a_place()
+    {
+        var check = Check.Small
+            .Changing(SmallCatalogue.Device("guard-switch"), "plug: terminals", "plug: terminals\nsafety: {inputs: 1, test-pulses: own}")
+            .Changing(SmallCatalogue.Option("cup-check"), "fits:",
+                "touches-box: [safety-inputs]\nfits:\n  - {fit: back, device: guard-switch, stations: [outfeed], purpose: Sees it shut, wiring: direct}")
+            .Changing(SmallCatalogue.PortPlan, "standard/guard/1: direct\n",
+                "standard/guard/1: direct\n  cup-check/back/1: direct\nbox:\n  cup-check/back/1: {safety-inputs: [1]}\n  standard/guard/1: {safety-inputs: [1]}\n");
+        Assert.Equal("Pass", check.Built("film").Found("box.taken-once/safety-inputs"));
+        Assert.Equal("box.taken-once/safety-inputs", check.Built("film", "cup-check").Failed());
+        Assert.Contains(
+            check.Without(SmallCatalogue.Plain).Without(SmallCatalogue.Delivered).Run(),
+            diagnostic => diagnostic.Rule.Code == "CFG4204" && diagnostic.Message == "safety input 1 of the box is wired to `cup-check/back/1` and `standard/guard/1`");
+    }
+
     [Fact]
     public void An_option_that_adds_to_the_box_says_so() => Direct()
         .Changing(SmallCatalogue.Option("cup-check"), "option: cup-check", "option: [|cup-check|]")
@@ -104,7 +148,8 @@ public class BoxAndSafetyTests
 
     private static Check Direct() => Check.Small
         .Changing(SmallCatalogue.Option("cup-check"), "device: eye", "device: eye\n    wiring: direct")
-        .Changing(SmallCatalogue.PortPlan, "cup-eye/1: front:1", "cup-eye/1: direct");
+        .Changing(SmallCatalogue.PortPlan, "cup-eye/1: front:1", "cup-eye/1: direct")
+        .Changing(SmallCatalogue.PortPlan, "guard/1: direct\n", "guard/1: direct\nbox:\n  cup-check/cup-eye/1: {fast-inputs: [1]}\n");
 
     private static Check OnPort() => Check.Small
         .Machine("wiring: direct}", "wiring: port}")

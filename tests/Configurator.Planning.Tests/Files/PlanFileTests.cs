@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Configurator.Core.Model;
+using Configurator.Planning.Tests.Support;
 
 namespace Configurator.Planning.Tests.Files;
 
@@ -33,7 +34,7 @@ public class PlanFileTests
 
     [Fact]
     public void Comments_stay_with_their_lines() =>
-        Assert.Equal(Old, PlanFile.Write(new("cup-one"), PlanFile.Read(Old), Old));
+        Assert.Equal(Old, PlanFile.Write(new("cup-one"), PlanFile.Read(Old), None, Old));
 
     [Fact]
     public void A_new_home_is_one_new_line()
@@ -42,14 +43,14 @@ public class PlanFileTests
 
         Assert.Equal(
             Old.Replace("  heads/", "  door/eye/1: front:4\n  heads/", StringComparison.Ordinal),
-            PlanFile.Write(new("cup-one"), homes, Old)
+            PlanFile.Write(new("cup-one"), homes, None, Old)
         );
     }
 
     [Fact]
     public void A_home_that_is_gone_takes_its_comments_along()
     {
-        var text = PlanFile.Write(new("cup-one"), PlanFile.Read(Old).Remove(Key("counter/eye/1")), Old);
+        var text = PlanFile.Write(new("cup-one"), PlanFile.Read(Old).Remove(Key("counter/eye/1")), None, Old);
 
         Assert.Equal(
             Old.Replace("  # Next to the door.\n  counter/eye/1: front:2  # grey cable\n", "", StringComparison.Ordinal),
@@ -71,10 +72,53 @@ public class PlanFileTests
             PlanFile.Read("homes:\n  a/eye/1: front:2\n  a/eye: front:3\n  b/eye/1: somewhere\n").Keys
         );
 
+    [Fact]
+    public void What_a_fit_takes_of_the_box_is_one_line_and_comments_stay_with_it()
+    {
+        const string Text = Head + "port-plan: cup-one\nhomes:\n  a/eye/1: direct  # at the door\nbox:\n"
+            + "  # Wired by the shop.\n  a/eye/1: {safety-inputs: [1, 12], inputs: [3]}  # pulled\n  b/drive/1: {torque-off: [2]}\n";
+
+        Assert.Equal(Text, PlanFile.Write(new("cup-one"), PlanFile.Read(Text), PlanFile.ReadPoints(Text), Text));
+    }
+
+    [Fact]
+    public void A_renamed_option_keeps_its_numbers_in_the_box()
+    {
+        const string Former = """
+            box:
+              room-gas/room-oxygen/1: {safety-inputs: [31, 32]}
+              gone/lamp/1: {outputs: [9]}
+            """;
+        var machine = Demo.Whole.Logic("pantry-four").Machine;
+        var renamed = machine with
+        {
+            Plan = machine.Plan with { Points = machine.Plan.Points.Remove(Key("oxygen-sensing/room-oxygen/1")) },
+            Instances =
+            [
+                .. machine.Instances.Select(instance =>
+                    instance.Option is { } option && option.Id.Value.Value == "oxygen-sensing"
+                        ? instance with { Option = option with { Formerly = [new("room-gas", default)] } }
+                        : instance
+                ),
+            ],
+        };
+
+        var kept = FormerPoints.Carry(renamed, Homes, PlanFile.ReadPoints(Former));
+
+        Assert.Equal([31, 32], kept.PointsOf(Key("oxygen-sensing/room-oxygen/1"), BoxPoint.SafetyInput));
+        Assert.False(kept.Points.ContainsKey(Key("gone/lamp/1")));
+        Assert.Equal(machine.Plan.PointsOf(Key("standard/guard-infeed/1"), BoxPoint.SafetyInput), kept.PointsOf(Key("standard/guard-infeed/1"), BoxPoint.SafetyInput));
+    }
+
+    private static ImmutableSortedDictionary<InstanceKey, Home> Homes => ImmutableSortedDictionary<InstanceKey, Home>.Empty;
+
+    private static ImmutableSortedDictionary<InstanceKey, BoxPins> None => ImmutableSortedDictionary<InstanceKey, BoxPins>.Empty;
+
     private static string Write(params (string Key, string Home)[] lines) =>
         PlanFile.Write(
             new("cup-one"),
             lines.ToImmutableSortedDictionary(line => Key(line.Key), line => Home.Parse(line.Home)!.Value),
+            None,
             old: null
         );
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Configurator.Core.Engineering;
+using Configurator.Core.Engineering.Box;
 using Configurator.Core.Logic.Weighing;
 using Configurator.Core.Logic;
 using Configurator.Core.Model;
@@ -84,10 +85,10 @@ public class RigLawTests
             (number, rig, logic) =>
             {
                 var homes = RigPlanner.Plan(logic).Homes;
-                var text = PlanFile.Write(logic.Machine.Id.Value, homes, old: null);
+                var text = PlanFile.Write(logic.Machine.Id.Value, homes, BoxNumbers.Of(logic).Pins, old: null);
 
                 Assert.Equal(homes, PlanFile.Read(text));
-                Assert.Equal(text, PlanFile.Write(logic.Machine.Id.Value, homes, text));
+                Assert.Equal(text, PlanFile.Write(logic.Machine.Id.Value, homes, PlanFile.ReadPoints(text), text));
             }
         );
 

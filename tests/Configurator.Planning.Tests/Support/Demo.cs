@@ -51,7 +51,7 @@ internal sealed class Demo
 
     /// <summary>The file that such a plan gives.</summary>
     public string Written(PlanResult plan) =>
-        PlanFile.Write(plan.Machine.Id.Value, plan.Homes, TextOf(PlanPath(plan.Machine.Id.Value.Value)));
+        PlanFile.Of(Logic(plan.Machine.Id.Value.Value), plan, TextOf(PlanPath(plan.Machine.Id.Value.Value)));
 
     private SourceSet Sources => SourceSet.Of(_files.Select(file => new SourceFile(file.Key, file.Value)));
 

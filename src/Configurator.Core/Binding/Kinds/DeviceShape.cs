@@ -100,11 +100,21 @@ internal static class DeviceShape
             Required("core", Line, "What is printed on it, or its colour in IEC 60757 letters."),
             Required("at", Line, "Terminal or pin at the device."),
             Required("carries", Line, "What it carries, such as `motor phase U`."),
+            Optional("conductor", Of(Dimension.CrossSection), "Its cross-section where it is not that of the others."),
             Optional(
                 "leads-to",
                 WordShape.Of<CoreTarget>(),
                 "Where it leads on to inside the box; unsaid if left out."
             ),
+        ]
+    );
+
+    private static readonly RecordShape Terminal = new(
+        "terminal",
+        [
+            Required("at", Line, "As it is printed on the device."),
+            Required("carries", Line, "What it carries, such as `command`."),
+            Required("leads-to", WordShape.Of<CoreTarget>(), "What it is wired to inside the box."),
         ]
     );
 
@@ -167,6 +177,7 @@ internal static class DeviceShape
             Optional("ports", Ports, "Ports it offers; masters and hubs only."),
             Optional("cordset", Cordset, "Stock lengths and cores; cables only."),
             Optional("leads", Leads, "The cable that is cut and wired into the box; for devices without a plug."),
+            Optional("terminals", new ListShape(Terminal), "What is wired inside the box; devices mounted there only."),
             Optional("heat", Of(Dimension.Power), "Loss given off inside the control box."),
             Optional("rail", Of(Dimension.Length), "Width on the mounting rail."),
             Optional("air", Of(Dimension.FreeAirFlow), "Free air at the machine's rated speed."),

@@ -71,6 +71,15 @@ internal static class MachineShape
             Required("test-pulses", Flag, "Are pulses sent through plain contacts?"),
             Optional("controller", Id, "The standard fit that has these inputs and outputs."),
             Optional("torque-off", Id, "The standard fit that drops safe torque off of every drive."),
+            Optional("torque-off-pairs", Count, "How many drives that fit can drop."),
+        ]
+    );
+
+    private static readonly RecordShape NetworkOffer = new(
+        "network offer",
+        [
+            Required("switch", Id, "The standard fit that is the network switch of the box."),
+            Required("ports", Count, "Its ports; port 1 leads to the trunk."),
         ]
     );
 
@@ -82,6 +91,16 @@ internal static class MachineShape
             Required("direct-inputs", Count, "Fast 24 V inputs of the controller."),
             Optional("channel", AChannel, "The breaker channel that feeds 24 V to what is wired directly into it."),
             Optional("protection", Of(Dimension.Current), "Rated current of that channel."),
+            Optional(
+                "inside-channel",
+                AChannel,
+                "The breaker channel of what is mounted inside; `channel` if left out."
+            ),
+            Optional("inside-protection", Of(Dimension.Current), "Rated current of that channel."),
+            Optional("inputs", Count, "Plain 24 V inputs of the controller; not counted if left out."),
+            Optional("outputs", Count, "Plain 24 V outputs of the controller; not counted if left out."),
+            Optional("network", NetworkOffer, "The network switch; its ports are not counted if left out."),
+            Optional("diagram", Line, "Document number of the circuit diagram of the box."),
             Optional("terminal-torque", Of(Dimension.Torque), "Of its terminals; spring terminals if left out."),
             Optional("safety", SafetyOffer, "What it offers safety devices; not counted if left out."),
         ]

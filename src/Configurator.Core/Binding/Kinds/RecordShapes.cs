@@ -22,11 +22,32 @@ internal static class RecordShapes
         ]
     );
 
+    private static readonly ListShape Numbers = new(new CountShape(1, 1000));
+
+    private static readonly RecordShape Box = new(
+        "set of numbers in the box",
+        [
+            .. Enum.GetValues<BoxPoint>()
+                .Select(point =>
+                    Optional(
+                        BoxPointNames.Key(point),
+                        Numbers,
+                        $"Numbers of each {BoxPointNames.Noun(point)} it takes."
+                    )
+                ),
+        ]
+    );
+
     public static readonly RecordShape PortPlan = new(
         "port plan",
         [
             Required("port-plan", Id, "The machine."),
             Required("homes", Homes, "The home of every instance: one line each."),
+            Optional(
+                "box",
+                new TableShape(AnInstanceKey, Box),
+                "Inputs, outputs and ports of the box that instances take: one line each."
+            ),
         ]
     );
 

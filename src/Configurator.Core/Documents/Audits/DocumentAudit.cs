@@ -24,6 +24,7 @@ public static class DocumentAudit
             .. Ports(names, set),
             .. Parts(names, set),
             .. Labels(set),
+            .. PlaceAudit.Faults(names, set),
         ];
 
     /// <summary>Each cable of the machine once in the schedule, with both ends, and in the list that it is made

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Documents.Pages.Configurations;
+using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Model;
 
@@ -17,39 +18,49 @@ internal sealed record BoxWays(ConfigurationContext Context)
 
     /// <summary>Empty where nobody says.</summary>
     public string OnFrom(CableEntry cable, CableCore core) =>
-        cable.Instance is not { } instance
-            ? ""
-            : core.Target switch
-            {
-                CoreTarget.Supply => ChannelOf(Control.Box.Channel?.Value) is { Length: > 0 } channel
-                    ? channel
-                    : SupplyOf(Sensors, "+"),
-                CoreTarget.ZeroVolts => SupplyOf(Sensors, "-"),
-                CoreTarget.Earth => Context.Words.EarthBar,
-                CoreTarget.SafetyInput => Input(instance, core.Nth),
-                CoreTarget.TestPulse => Numbered(Numbers.SafetyInputs, instance, core.Nth, "T"),
-                CoreTarget.SafetyOutput => Output(instance, core.Nth),
-                CoreTarget.FastInput => FastInput(instance),
-                CoreTarget.Input => $"{Controller} {Context.Words.PlainInput}".Trim(),
-                CoreTarget.Output => $"{Controller} {Context.Words.PlainOutput}".Trim(),
-                CoreTarget.Feeder => FeederOf(instance) is { } feeder ? Context.Names.Of(feeder) : "",
-                _ => "",
-            };
+        cable.Instance is not { } instance ? "" : On(instance, core.Target, core.Nth);
 
-    /// <summary><c>=SAFETYLOGIC-KF1:I5</c>.</summary>
-    public string Input(FitInstance instance, int nth) => Numbered(Numbers.SafetyInputs, instance, nth, "I");
-
-    public string Output(FitInstance instance, int nth) => Numbered(Numbers.SafetyOutputs, instance, nth, "Q");
+    /// <param name="nth">Counts from 1 what the instance has with that target.</param>
+    public string On(FitInstance instance, CoreTarget target, int nth) =>
+        target switch
+        {
+            CoreTarget.Supply => ChannelOf(ChannelFor(instance)) is { Length: > 0 } channel
+                ? channel
+                : SupplyOf(Sensors, "+"),
+            CoreTarget.ZeroVolts => SupplyOf(Sensors, "-"),
+            CoreTarget.Earth => Context.Words.EarthBar,
+            CoreTarget.SafetyInput => Safety(BoxPoint.SafetyInput, instance, nth, "I"),
+            CoreTarget.TestPulse => Safety(BoxPoint.SafetyInput, instance, nth, "T"),
+            CoreTarget.SafetyOutput => Safety(BoxPoint.SafetyOutput, instance, nth, "Q"),
+            CoreTarget.FastInput => FastInput(instance),
+            CoreTarget.Input => OfController(BoxPoint.Input, instance, nth, Context.Words.PlainInputNumber),
+            CoreTarget.Output => OfController(BoxPoint.Output, instance, nth, Context.Words.PlainOutputNumber),
+            CoreTarget.TorqueOff => Contact(instance, nth),
+            CoreTarget.Network => NetworkPort(instance),
+            CoreTarget.Feeder => FeederOf(instance) is { } feeder ? Context.Names.Of(feeder) : "",
+            _ => "",
+        };
 
     /// <summary>All that an instance takes, such as <c>I3 I4</c>.</summary>
-    public string Inputs(FitInstance instance) => All(Numbers.SafetyInputs, instance, "I");
+    public string Inputs(FitInstance instance) => All(BoxPoint.SafetyInput, instance, "I");
 
-    public string Outputs(FitInstance instance) => All(Numbers.SafetyOutputs, instance, "Q");
+    public string Outputs(FitInstance instance) => All(BoxPoint.SafetyOutput, instance, "Q");
 
     public string FastInput(FitInstance instance) =>
-        Numbers.FastInputs.GetValueOrDefault(instance.Key, []) is [var number]
-            ? $"{Controller} {Context.Words.FastInputNumber} {Text(number)}".Trim()
+        OfController(BoxPoint.FastInput, instance, 1, Context.Words.FastInputNumber);
+
+    /// <summary>The port of the switch that an instance takes: <c>=BOXSWITCH-KF1:4</c>.</summary>
+    public string NetworkPort(FitInstance instance) =>
+        Numbers.Of(BoxPoint.Network, instance.Key) is [var port] ? OnSwitch(port) : "";
+
+    /// <summary>A port of the switch; empty where the machine names none.</summary>
+    public string OnSwitch(int port) =>
+        Standard(Control.Box.Network?.Switch.Value) is { } networkSwitch
+            ? $"{Context.Names.Of(networkSwitch)}:{Text(port)}"
             : "";
+
+    /// <summary>The fit that drops safe torque off; null where the machine names none.</summary>
+    public FitInstance? TorqueOff => Standard(Control.Box.Safety?.TorqueOff?.Value);
 
     /// <summary>Fitted devices whose safety outputs a stop function drops, in the order of the safety list.</summary>
     public IEnumerable<FitInstance> Droppers() =>
@@ -103,27 +114,32 @@ internal sealed record BoxWays(ConfigurationContext Context)
             ? Context.Names.Of(controller)
             : "";
 
-    private string Numbered(
-        ImmutableSortedDictionary<InstanceKey, ImmutableArray<int>> numbers,
-        FitInstance instance,
-        int nth,
-        string letter
-    ) =>
-        numbers.TryGetValue(instance.Key, out var own) && nth <= own.Length
-            ? $"{SafetyController}{letter}{Text(own[nth - 1])}"
+    /// <summary>What is mounted inside has a channel of its own where the machine says so.</summary>
+    private BreakerChannel? ChannelFor(FitInstance instance) =>
+        (instance.Fit.Wiring == Wiring.Inside ? Control.Box.InsideChannel : null)?.Value ?? Control.Box.Channel?.Value;
+
+    /// <summary><c>=SAFETYLOGIC-KF1:I5</c>.</summary>
+    private string Safety(BoxPoint point, FitInstance instance, int nth, string letter) =>
+        NumberOf(point, instance, nth) is { } number ? $"{SafetyController}{letter}{Text(number)}" : "";
+
+    /// <summary><c>=CONTROLLER-KF1 plain input 3</c>.</summary>
+    private string OfController(BoxPoint point, FitInstance instance, int nth, string what) =>
+        NumberOf(point, instance, nth) is { } number ? $"{Controller} {what} {Text(number)}".Trim() : "";
+
+    /// <summary>The channel of its pair of contacts: <c>=TORQUEDROP-KF1:4.2</c>.</summary>
+    private string Contact(FitInstance instance, int channel) =>
+        TorqueOff is { } relay && NumberOf(BoxPoint.TorqueOff, instance, 1) is { } pair
+            ? $"{Context.Names.Of(relay)}:{Text(pair)}.{Text(channel)}"
             : "";
+
+    private int? NumberOf(BoxPoint point, FitInstance instance, int nth) =>
+        Numbers.Of(point, instance.Key) is { } own && nth <= own.Length ? own[nth - 1] : null;
 
     private string SafetyController =>
         Standard(Control.Box.Safety?.Controller?.Value) is { } controller ? $"{Context.Names.Of(controller)}:" : "";
 
-    private static string All(
-        ImmutableSortedDictionary<InstanceKey, ImmutableArray<int>> numbers,
-        FitInstance instance,
-        string letter
-    ) =>
-        numbers.TryGetValue(instance.Key, out var own)
-            ? string.Join(' ', own.Select(number => letter + Text(number)))
-            : "";
+    private string All(BoxPoint point, FitInstance instance, string letter) =>
+        string.Join(' ', Numbers.Of(point, instance.Key).Select(number => letter + Text(number)));
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

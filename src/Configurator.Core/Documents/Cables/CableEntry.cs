@@ -28,6 +28,9 @@ internal sealed record CableEntry(
     /// <summary>The device at its end, where that is no master.</summary>
     public FitInstance? Instance => (Run as DeviceCable)?.Instance;
 
+    /// <summary>Feeds a motor, heater or other load from inside the box.</summary>
+    public bool IsPower => Cores.Any(core => core.Target == CoreTarget.Feeder);
+
     public Leads? Leads => Instance?.Device.Leads;
 
     public Quantity? Diameter => Cordset?.Cordset?.Diameter ?? Leads?.Diameter;
@@ -73,6 +76,9 @@ internal sealed record CableCore(int Number, string Mark, string From, string To
 
     /// <summary>Counts from 1 the cores of its cable with that target.</summary>
     public int Nth { get; init; } = 1;
+
+    /// <summary>Its cross-section where it is not that of the others.</summary>
+    public Quantity? Conductor { get; init; }
 
     public bool IsUsed => Carries != PinSignals.NotUsed;
 

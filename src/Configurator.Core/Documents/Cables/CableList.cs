@@ -144,6 +144,7 @@ internal static class CableList
                     new CableCore(i + 1, core.Core, $"{terminals}:{Number(i + 1)}", core.At, core.Carries)
                     {
                         Target = core.LeadsTo,
+                        Conductor = core.Conductor,
                         Nth = device.Leads!.Cores[..i].Count(before => before.LeadsTo == core.LeadsTo) + 1,
                     }
             ),

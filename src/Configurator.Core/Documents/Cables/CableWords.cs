@@ -77,6 +77,19 @@ internal static class CableWords
     public static string Jacket(SiteWords words, string material, Leads? leads) =>
         leads is { IsShielded: true } ? $"{material}, {words.Shield}" : material;
 
+    /// <summary>What is laid together: power apart from the rest.</summary>
+    /// <remarks>Source: separation of power and signal cables, IEC 61000-5-2 and EN 50174-2 (from memory);
+    /// common practice.</remarks>
+    public static string Group(SiteWords words, CableEntry cable) =>
+        cable.Run is NetworkCable or TrunkCable { IsPower: false } ? words.GroupNetwork
+        : cable.IsPower ? words.GroupPower
+        : words.GroupControl;
+
+    /// <summary>A motor cable is shielded at both ends, any other at the box alone.</summary>
+    /// <remarks>Source: common practice, no source; the maker of drive or device decides.</remarks>
+    public static string ShieldAtDevice(SiteWords words, CableEntry cable) =>
+        cable.Instance?.Device.Kind == DeviceKind.Motor ? words.ShieldAtDevice : words.ShieldFolded;
+
     /// <summary>What is printed on the label at either end.</summary>
     public static string Label(CableEntry cable) => $"{cable.Name} / {cable.From.Item} / {cable.To.Item}";
 

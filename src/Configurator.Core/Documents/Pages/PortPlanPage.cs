@@ -23,6 +23,11 @@ internal static class PortPlanPage
                 .. machine.Control.Masters.Select(master => OfMaster(context, links, machine, master)),
                 .. Hubs(machine).Select(hub => OfHub(context, links, machine, hub)),
                 new("direct", words.DirectHomes, [Direct(context, links, machine)]),
+                new(
+                    "box",
+                    words.BoxPlaces,
+                    [new Paragraph(words.BoxPlacesLead), BoxPlaces.Of(context, links, machine)]
+                ),
             ],
         };
     }

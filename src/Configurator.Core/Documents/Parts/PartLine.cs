@@ -7,7 +7,14 @@ namespace Configurator.Core.Documents.Parts;
 /// <summary>One line of a parts list: so many of a device, and what they are called on the machine.</summary>
 /// <param name="Length">Stock length, of cables; null for everything else.</param>
 /// <param name="Names">Designations, one for each of the quantity; none of parts without any, such as caps.</param>
-internal sealed record PartLine(Device Device, Quantity? Length, int Quantity, ImmutableArray<string> Names)
+/// <param name="Places">Locations, each once.</param>
+internal sealed record PartLine(
+    Device Device,
+    Quantity? Length,
+    int Quantity,
+    ImmutableArray<string> Names,
+    ImmutableArray<string> Places
+)
 {
     /// <summary>Price of all together; null where none is stated.</summary>
     public Rational? Sum => Device.Price is { } price ? price.Value * Quantity : null;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Signals;
 using Configurator.Core.Model;
 
@@ -58,7 +59,11 @@ internal sealed record MachineTypes(DocumentContext Context, Machine Machine)
             );
         }
 
-        yield return (Tags.BoxInputs, [.. signals.Where(signal => signal.Kind == SignalKind.FastInput)]);
+        yield return (
+            Tags.BoxInputs,
+            [.. signals.Where(signal => signal.Kind is SignalKind.FastInput or SignalKind.BoxInput)]
+        );
+        yield return (Tags.BoxOutputs, [.. signals.Where(signal => signal.Kind == SignalKind.BoxOutput)]);
         yield return (
             Tags.BoxSafety,
             [.. signals.Where(signal => signal.Kind is SignalKind.SafetyInput or SignalKind.SafetyOutput)]
@@ -80,9 +85,18 @@ internal sealed record MachineTypes(DocumentContext Context, Machine Machine)
         );
 
     private string Home(Signal signal) =>
-        signal.MasterPort is not { } port ? Context.Designations.TerminalsOf(signal.Instance)
+        signal.MasterPort is not { } port ? InBox(signal)
         : signal.Hub is null ? $"{port}"
         : $"{port} through {signal.Home}";
+
+    /// <summary>Its number, the same in every order: <c>plain output 3</c>.</summary>
+    private string InBox(Signal signal) =>
+        signal.Point is { } point
+        && Context.Numbers.GetValueOrDefault(Machine.Id.Value, BoxNumbers.None).Of(point, signal.Instance.Key)
+            is { } own
+        && signal.Nth <= own.Length
+            ? FormattableString.Invariant($"{BoxPointNames.Noun(point)} {own[signal.Nth - 1]}")
+            : Context.Designations.TerminalsOf(signal.Instance);
 
     private static string Place(Signal signal) =>
         signal.Item is { } item ? FormattableString.Invariant($"octet {item.Octet} bit {item.Bit}")

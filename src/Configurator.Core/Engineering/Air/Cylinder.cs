@@ -26,8 +26,5 @@ public sealed record Cylinder(Rational Bore, Rational Rod, Rational Stroke)
     /// <summary>Push in N: F = eta (p A - p_back A_other), PNE-04; mm and bar in. Source: physics; eta of 0.8 to 0.95
     /// is common practice.</summary>
     public Rational PushNewtons(Rational gaugeBar, Rational backBar, Rational efficiency) =>
-        efficiency
-        * QuarterPi
-        * ((gaugeBar * Bore * Bore) - (backBar * ((Bore * Bore) - (Rod * Rod))))
-        / 10;
+        efficiency * QuarterPi * ((gaugeBar * Bore * Bore) - (backBar * ((Bore * Bore) - (Rod * Rod)))) / 10;
 }

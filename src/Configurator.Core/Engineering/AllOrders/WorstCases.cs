@@ -1,3 +1,4 @@
+using Configurator.Core.Engineering.Box;
 using Configurator.Core.Engineering.Hygiene;
 using Configurator.Core.Engineering.Loads;
 using Configurator.Core.Engineering.Power;
@@ -23,6 +24,8 @@ internal static class WorstCases
             .Concat(TrunkSums.Of(machine))
             .Concat(SupplyChecks.Sums(machine))
             .Concat(Safety(machine))
+            .Concat(BoxPointChecks.Sums(machine))
+            .Concat(BoxChannelChecks.Sums(machine))
             .Concat(ProcessImage.Sums(machine))
             .Concat(CableSums.Of(machine))
             .Where(sum => !sum.Terms.IsEmpty);

@@ -21,7 +21,15 @@ public static class MonitoringPoints
     private static readonly ImmutableArray<Standard> Standards =
     [
         new(0x0024, "DeviceStatus", "UIntegerT(8)", 1, PointKind.Status, BackstopMilliseconds, RateReason.Backstop),
-        new(0x0025, "DetailedDeviceStatus", "ArrayT of OctetStringT(3)", 3, PointKind.Status, null, RateReason.StatusChange),
+        new(
+            0x0025,
+            "DetailedDeviceStatus",
+            "ArrayT of OctetStringT(3)",
+            3,
+            PointKind.Status,
+            null,
+            RateReason.StatusChange
+        ),
         new(0x0020, "ErrorCount", "UIntegerT(16)", 2, PointKind.Counter, RiseMilliseconds, RateReason.Rise),
         new(0x0015, "SerialNumber", "StringT", OctetsOfText, PointKind.Identity, null, RateReason.Start),
         new(0x0017, "FirmwareRevision", "StringT", OctetsOfText, PointKind.Identity, null, RateReason.Start),

@@ -73,8 +73,15 @@ internal static class PowerRules
             + "table 6 for electronic pairs, from memory"
     );
 
+    public static readonly FindingRule BoxChannel = new(
+        "power.box-channel",
+        "24 V channels of the box",
+        new("CFG4410", Severity.Error, "Channel of the box overloaded"),
+        "I_B <= I_n, IEC 60364-4-43 433.1; corroborated"
+    );
+
     public static ImmutableArray<FindingRule> All { get; } =
-    [MasterVoltage, DeviceVoltage, TrunkCurrent, Conductor, Branch, Trip, Supply, StartUp, Stop];
+    [MasterVoltage, DeviceVoltage, TrunkCurrent, Conductor, Branch, Trip, Supply, StartUp, Stop, BoxChannel];
 
     /// <summary>Least volts at a master's feed.</summary>
     public static Rational MasterMin(CircuitUse use) => use == CircuitUse.SensorSupply ? 20 : Rational.Of(20.4m);

@@ -29,8 +29,7 @@ internal sealed record LiveWhen(Machine Machine)
             _ => condition is AnyOf ? "FALSE" : "TRUE",
         };
 
-    private string Group(IEnumerable<Condition> of, string joined) =>
-        $"({string.Join(joined, of.Select(Of))})";
+    private string Group(IEnumerable<Condition> of, string joined) => $"({string.Join(joined, of.Select(Of))})";
 
     /// <summary>An option that this machine does not offer has no constant, and is never ordered.</summary>
     private string Of(OptionCount count)
@@ -56,7 +55,5 @@ internal sealed record LiveWhen(Machine Machine)
     }
 
     private static string AtLeast(OptionId option, int count) =>
-        count == 1
-            ? Tags.Enable(option)
-            : FormattableString.Invariant($"({Tags.Count(option)} >= {count})");
+        count == 1 ? Tags.Enable(option) : FormattableString.Invariant($"({Tags.Count(option)} >= {count})");
 }

@@ -9,6 +9,9 @@ public sealed record Signal(FitInstance Instance, string Name, SignalKind Kind, 
 {
     public string Tag => Tags.Of(Instance.Key, Name);
 
+    /// <summary>Counts from 1 the signals of its kind that its device has.</summary>
+    public int Nth { get; init; } = 1;
+
     /// <summary>What it says; null where only its fit's purpose tells.</summary>
     public Text? Title { get; init; }
 
@@ -35,7 +38,19 @@ public sealed record Signal(FitInstance Instance, string Name, SignalKind Kind, 
 
     public int Bits => Item?.Bits ?? 1;
 
-    public bool IsInput => Kind != SignalKind.Output && Kind != SignalKind.SafetyOutput;
+    public bool IsInput => Kind is not (SignalKind.Output or SignalKind.BoxOutput or SignalKind.SafetyOutput);
+
+    /// <summary>Which places of the box it takes one of; null where it comes over a port.</summary>
+    public BoxPoint? Point =>
+        Kind switch
+        {
+            SignalKind.FastInput => BoxPoint.FastInput,
+            SignalKind.BoxInput => BoxPoint.Input,
+            SignalKind.BoxOutput => BoxPoint.Output,
+            SignalKind.SafetyInput => BoxPoint.SafetyInput,
+            SignalKind.SafetyOutput => BoxPoint.SafetyOutput,
+            _ => null,
+        };
 }
 
 /// <summary>Which way a signal goes, and through what.</summary>
@@ -44,6 +59,12 @@ public enum SignalKind
     Input,
     Output,
     FastInput,
+
+    /// <summary>A plain input of the box.</summary>
+    BoxInput,
+
+    /// <summary>A plain output of the box.</summary>
+    BoxOutput,
     SafetyInput,
     SafetyOutput,
 }

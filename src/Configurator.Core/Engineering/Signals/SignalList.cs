@@ -40,7 +40,7 @@ public sealed class SignalList
         [
             .. instances
                 .SelectMany(instance =>
-                    instance.Fit.Wiring == Wiring.Inside ? Safety(instance)
+                    instance.Fit.Wiring == Wiring.Inside ? Wired(instance)
                     : _pins.HomeOf(instance.Key) is { } home ? Of(instance, home)
                     : []
                 )
@@ -127,20 +127,36 @@ public sealed class SignalList
             || _boxed.Contains(instance.Key)
                 ? [new(instance, SignalNames.Plain, SignalKind.FastInput, Home.Direct)]
                 : Array.Empty<Signal>()
-        ).Concat(Safety(instance));
+        )
+            .Concat(SecondSignal(instance))
+            .Concat(Wired(instance));
 
-    private static IEnumerable<Signal> Safety(FitInstance instance)
+    /// <summary>At pin 2 of a sensor whose moulded cable ends in the box.</summary>
+    private static IEnumerable<Signal> SecondSignal(FitInstance instance) =>
+        instance.Device is { PinTwo: PinTwoUse.Signal, Connection: not ConnectionKind.Wired }
+            ? [new(instance, SignalNames.PinTwo, SignalKind.BoxInput, Home.Direct)]
+            : [];
+
+    /// <summary>What is wired to numbered inputs and outputs of the box.</summary>
+    private static IEnumerable<Signal> Wired(FitInstance instance)
     {
         var needs = instance.Device.Safety ?? new(0, 0, TestPulses.None);
         return
         [
-            .. Enumerable
-                .Range(1, needs.Inputs)
-                .Select(n => new Signal(instance, SignalNames.SafetyInput(n), SignalKind.SafetyInput, Home.Direct)),
-            .. Enumerable
-                .Range(1, needs.Outputs)
-                .Select(n => new Signal(instance, SignalNames.SafetyOutput(n), SignalKind.SafetyOutput, Home.Direct)),
+            .. Plain(SignalKind.BoxInput, instance.Device.WiresTo(CoreTarget.Input), SignalNames.State),
+            .. Plain(SignalKind.BoxOutput, instance.Device.WiresTo(CoreTarget.Output), SignalNames.Command),
+            .. Safe(SignalKind.SafetyInput, needs.Inputs, SignalNames.SafetyInput),
+            .. Safe(SignalKind.SafetyOutput, needs.Outputs, SignalNames.SafetyOutput),
         ];
+
+        IEnumerable<Signal> Plain(SignalKind kind, ImmutableArray<string> carries, Func<int, string> name) =>
+            carries.Select((text, i) => Of(kind, i + 1, name) with { Title = Text.Of(text) });
+
+        IEnumerable<Signal> Safe(SignalKind kind, int count, Func<int, string> name) =>
+            Enumerable.Range(1, count).Select(n => Of(kind, n, name));
+
+        Signal Of(SignalKind kind, int n, Func<int, string> name) =>
+            new(instance, name(n), kind, Home.Direct) { Nth = n };
     }
 
     /// <summary>Of each option that says it takes a fast input and has no sensor for it, the first device wired to

@@ -10,8 +10,9 @@ internal static class SignalTypes
 {
     /// <summary><c>UIntegerT(14)</c>; octets that nobody describes are <c>OctetStringT(2)</c>.</summary>
     public static string Of(Signal signal) =>
-        signal.RawOctets > 0 ? FormattableString.Invariant($"OctetStringT({signal.RawOctets})")
-        : Of(signal.Type, signal.Bits);
+        signal.RawOctets > 0
+            ? FormattableString.Invariant($"OctetStringT({signal.RawOctets})")
+            : Of(signal.Type, signal.Bits);
 
     public static string Of(ProcessType type, int bits) =>
         type is ProcessType.UIntegerT or ProcessType.IntegerT
@@ -41,7 +42,7 @@ internal static class SignalTypes
     public static string Declared(Signal signal) =>
         (signal.RawOctets, signal.Type, signal.Bits) switch
         {
-            ( > 0, _, _) => FormattableString.Invariant($"ARRAY [0..{signal.RawOctets - 1}] OF BYTE"),
+            (> 0, _, _) => FormattableString.Invariant($"ARRAY [0..{signal.RawOctets - 1}] OF BYTE"),
             (_, ProcessType.BooleanT, _) => "BOOL",
             (_, ProcessType.Float32T, _) => "REAL",
             (_, ProcessType.UIntegerT, <= 8) => "USINT",

@@ -30,7 +30,8 @@ internal static class CycleChecks
             instance.Device.Id.Span
         ) with
         {
-            Fix = data.Cycle.InBase >= longest ? null
+            Fix =
+                data.Cycle.InBase >= longest ? null
                 : shortest is { } cycle
                     ? $"state `cycle: {cycle} ms`, the next that a device can state, or less process data"
                 : "state less process data or a faster rate",

@@ -43,7 +43,9 @@ public static class CycleTime
         AtLeast(milliseconds) is { } octet ? Decode(octet) : null;
 
     private static byte? AtLeast(Rational milliseconds) =>
-        Enumerable.Range(0, Bases.Length << BaseBits).Select(octet => (byte)octet)
+        Enumerable
+            .Range(0, Bases.Length << BaseBits)
+            .Select(octet => (byte)octet)
             .Where(octet => octet != 0 && Decode(octet) >= milliseconds)
             .Select(octet => (byte?)octet)
             .FirstOrDefault();

@@ -58,12 +58,7 @@ internal static class TimingChecks
             Fix = missing.Count == 0 ? null : $"state {string.Join(" and ", missing)}",
         };
 
-    private static Finding Answer(
-        FittedMachine fitted,
-        FitInstance instance,
-        ResponseChain chain,
-        Quantity within
-    )
+    private static Finding Answer(FittedMachine fitted, FitInstance instance, ResponseChain chain, Quantity within)
     {
         var longest = new Measure(chain.Longest, "ms");
         return Finding.AtMost(
@@ -101,9 +96,10 @@ internal static class TimingChecks
             instance.Fit.Name.Span
         ) with
         {
-            Fix = spread <= error.InBase
-                ? null
-                : Mends(fitted, instance, "mm", error.InBase, other => Spread(other, speed)),
+            Fix =
+                spread <= error.InBase
+                    ? null
+                    : Mends(fitted, instance, "mm", error.InBase, other => Spread(other, speed)),
         };
     }
 

@@ -46,7 +46,12 @@ internal static class AlgebraicCover
                 .Range(0, rows)
                 .Select(row =>
                     sizes
-                        .Select((size, i) => size == 1 ? 0 : row == 0 || columns[i].Contains(row - 1) ? 1 : 0)
+                        .Select(
+                            (size, i) =>
+                                size == 1 ? 0
+                                : row == 0 || columns[i].Contains(row - 1) ? 1
+                                : 0
+                        )
                         .ToArray()
                 ),
         ];
@@ -56,7 +61,11 @@ internal static class AlgebraicCover
         Enumerable.Range(1, k).Aggregate(1L, (product, i) => Math.Min(1L << 40, product * (n - k + i) / i));
 
     private static IEnumerable<ImmutableHashSet<int>> Subsets(int n, int k) =>
-        k == 0 ? [[]]
+        k == 0
+            ?
+            [
+                [],
+            ]
         : n < k ? []
         : Subsets(n - 1, k).Concat(Subsets(n - 1, k - 1).Select(subset => subset.Add(n - 1)));
 
@@ -86,8 +95,7 @@ internal static class AlgebraicCover
         return rows;
 
         // The line of slope row / q through the point row % q, at the column; the last column gives the slope.
-        int Line(int row, int column) =>
-            column == q ? row / q : field.Add(field.Multiply(row / q, column), row % q);
+        int Line(int row, int column) => column == q ? row / q : field.Add(field.Multiply(row / q, column), row % q);
     }
 
     private static IEnumerable<int> All(int count) => Enumerable.Range(0, count);

@@ -43,7 +43,10 @@ internal static class Cover
     /// <summary>Where there are no pairs each value has a row.</summary>
     private static List<int[]> Alone(PairSet pairs) =>
         pairs.Sizes.IsEmpty
-            ? [[]]
+            ?
+            [
+                [],
+            ]
             :
             [
                 .. Enumerable
@@ -52,6 +55,5 @@ internal static class Cover
                     .Select(value => new[] { value }),
             ];
 
-    private static int[] Numbered(PairSet pairs, int[] row) =>
-        [.. row.Select((value, i) => pairs.First[i] + value)];
+    private static int[] Numbered(PairSet pairs, int[] row) => [.. row.Select((value, i) => pairs.First[i] + value)];
 }

@@ -34,7 +34,8 @@ public sealed record CoveringSet(ImmutableArray<Configuration> Configurations, i
         var pairs = space.AllowedPairs();
         return new(
             [
-                .. Cover.Find(() => new RulesSpace(logic.Compiled, diagram), Seed, work)
+                .. Cover
+                    .Find(() => new RulesSpace(logic.Compiled, diagram), Seed, work)
                     .Select(row => space.Configuration(logic.Machine.Id.Value, row)),
             ],
             pairs.All.Count(),

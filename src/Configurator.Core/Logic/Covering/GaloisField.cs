@@ -98,9 +98,7 @@ internal sealed class GaloisField
     private static int Irreducible(int prime, int degree)
     {
         var size = Power(prime, degree);
-        return Enumerable
-            .Range(0, size)
-            .First(modulus => OrderOfX(prime, degree, modulus) == size - 1);
+        return Enumerable.Range(0, size).First(modulus => OrderOfX(prime, degree, modulus) == size - 1);
     }
 
     /// <summary>The least power of x that is 1; 0 where none below the size is.</summary>

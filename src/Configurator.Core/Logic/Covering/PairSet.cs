@@ -35,8 +35,7 @@ internal sealed class PairSet
     /// <summary>Of a value with itself: some allowed row has it.</summary>
     public bool Has(int one, int other) => _has[(one * ValueCount) + other];
 
-    public void Add(int one, int other) =>
-        _has[(one * ValueCount) + other] = _has[(other * ValueCount) + one] = true;
+    public void Add(int one, int other) => _has[(one * ValueCount) + other] = _has[(other * ValueCount) + one] = true;
 
     /// <summary>Every pair of a row's values, and each with itself.</summary>
     /// <param name="row">Numbers of values.</param>

@@ -25,12 +25,7 @@ internal sealed record RuleModel(ImmutableArray<OptionNumbers> Options, Immutabl
         );
 
     private static OrderRule Of(MachineRule rule) =>
-        new(
-            RuleKind.MachineRule,
-            RuleText.Of(rule),
-            rule.Because,
-            rule.Id.Span
-        )
+        new(RuleKind.MachineRule, RuleText.Of(rule), rule.Because, rule.Id.Span)
         {
             Meaning = rule.When is null ? rule.Need : Implies(rule.When, rule.Need),
         };

@@ -19,12 +19,7 @@ internal static class HittingSet
         return null;
     }
 
-    private static List<int>? Choose(
-        IReadOnlyList<HashSet<int>> sets,
-        List<int> chosen,
-        int left,
-        Action<long> spend
-    )
+    private static List<int>? Choose(IReadOnlyList<HashSet<int>> sets, List<int> chosen, int left, Action<long> spend)
     {
         spend(sets.Count * (chosen.Count + 1L));
         var open = sets.Where(set => !chosen.Exists(set.Contains)).MinBy(set => set.Count);

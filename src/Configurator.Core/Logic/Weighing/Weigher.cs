@@ -113,11 +113,7 @@ public sealed class Weigher
 
     /// <summary>The same, each configuration counted by a declared order mix (<see cref="OrderMixMeasure"/>): only the
     /// shares in the sum of all mean something.</summary>
-    public ImmutableArray<WeightClass>? Histogram(
-        WeightedSum sum,
-        PartialOrder within,
-        ImmutableArray<OrderShare> mix
-    )
+    public ImmutableArray<WeightClass>? Histogram(WeightedSum sum, PartialOrder within, ImmutableArray<OrderShare> mix)
     {
         if (Values(sum, within) is not { } asked)
         {
@@ -252,8 +248,7 @@ public sealed class Weigher
 
     private Configuration Read(int[] values) => Compiled.Read(Machine.Id.Value, variable => values[variable]);
 
-    private Literal LiteralOf(Condition condition) =>
-        Compiled.Options.Defined[_indexOf[ConditionKey.Of(condition)]];
+    private Literal LiteralOf(Condition condition) => Compiled.Options.Defined[_indexOf[ConditionKey.Of(condition)]];
 
     /// <summary>Conditions not met before make all be compiled anew.</summary>
     private void Know(IEnumerable<Condition> conditions)

@@ -88,10 +88,7 @@ internal sealed class WeightSearch
             .Select(group => (group.First().When, Weight: group.Sum(term => term.Weight)))
             .Where(term => term.Weight != 0)
             .ToList();
-        var unit = terms.Aggregate(
-            0L,
-            (divisor, term) => (long)BigInteger.GreatestCommonDivisor(divisor, term.Weight)
-        );
+        var unit = terms.Aggregate(0L, (divisor, term) => (long)BigInteger.GreatestCommonDivisor(divisor, term.Weight));
         var below = sum.Fixed + terms.Where(term => term.Weight < 0).Sum(term => term.Weight);
         var literals = terms.Select(term =>
         {

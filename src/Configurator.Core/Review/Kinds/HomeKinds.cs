@@ -30,6 +30,14 @@ public static class HomeKinds
         "Every cable at the master changes its length or its port"
     );
 
+    public static readonly ChangeKind PlaceMoved = new(
+        "place-moved",
+        ReviewTopic.Homes,
+        Severity.Warning,
+        "Wires in the box that moved",
+        "A wire in the box goes to another input, output or port than on machines that are built"
+    );
+
     public static readonly ChangeKind HomeAdded = new(
         "home-added",
         ReviewTopic.Homes,
@@ -63,5 +71,5 @@ public static class HomeKinds
     );
 
     public static ImmutableArray<ChangeKind> All { get; } =
-    [HomeMoved, DesignationChanged, MasterMoved, HomeAdded, BoxCableAdded, HomeRemoved, Renamed];
+    [HomeMoved, PlaceMoved, DesignationChanged, MasterMoved, HomeAdded, BoxCableAdded, HomeRemoved, Renamed];
 }

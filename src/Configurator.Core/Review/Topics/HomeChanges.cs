@@ -10,7 +10,9 @@ internal static class HomeChanges
 {
     public static IEnumerable<Change> Of(ReviewContext context) =>
         context
-            .Machines.SelectMany(pair => OfPlan(context, pair).Concat(MasterPlaces.Of(context, pair)))
+            .Machines.SelectMany(pair =>
+                OfPlan(context, pair).Concat(PlaceChanges.Of(context, pair)).Concat(MasterPlaces.Of(context, pair))
+            )
             .Concat(Designations(context))
             .Concat(Renamings(context));
 
@@ -55,7 +57,7 @@ internal static class HomeChanges
         : HomeKinds.HomeMoved;
 
     /// <summary>Which configurations and delivered machines have the fit, before or after.</summary>
-    private static Change Concerning(ReviewContext context, MachinePair pair, InstanceKey key, Change change)
+    internal static Change Concerning(ReviewContext context, MachinePair pair, InstanceKey key, Change change)
     {
         ImmutableArray<ConfigurationPair> fitted =
         [

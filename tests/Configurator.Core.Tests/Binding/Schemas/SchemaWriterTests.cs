@@ -27,7 +27,7 @@ public sealed class SchemaWriterTests
         SchemaWriter.Files().Select(file => file.Name));
 
     [Fact]
-    public void A_port_plan_is_a_machine_and_the_homes_of_its_instances() => Assert.Equal("""
+    public void A_port_plan_is_a_machine_the_homes_of_its_instances_and_their_numbers_in_the_box() => Assert.Equal("""
         {
           "$schema": "https://json-schema.org/draft/2020-12/schema",
           "$id": "port-plan.v1.schema.json",
@@ -55,6 +55,16 @@ public sealed class SchemaWriterTests
                 "type": "string",
                 "pattern": "^[a-z0-9-]+:[1-9][0-9]?(/pin-2)?$|^direct$"
               }
+            },
+            "box": {
+              "description": "Inputs, outputs and ports of the box that instances take: one line each.",
+              "type": "object",
+              "propertyNames": {
+                "pattern": "^[a-z0-9-]+/[a-z0-9-]+/[1-9][0-9]{0,2}$"
+              },
+              "additionalProperties": {
+                "$ref": "#/$defs/set-of-numbers-in-the-box"
+              }
             }
           },
           "$defs": {
@@ -63,6 +73,84 @@ public sealed class SchemaWriterTests
               "type": "string",
               "pattern": "^[a-z][a-z0-9]*(-[a-z0-9]+)*$",
               "maxLength": 64
+            },
+            "set-of-numbers-in-the-box": {
+              "title": "Set of numbers in the box",
+              "description": "Keys: `safety-inputs`, `safety-outputs`, `fast-inputs`, `inputs`, `outputs`, `torque-off`, `network`.",
+              "type": "object",
+              "additionalProperties": false,
+              "properties": {
+                "safety-inputs": {
+                  "description": "Numbers of each safety input it takes.",
+                  "type": "array",
+                  "items": {
+                    "description": "A whole number from 1 to 1000.",
+                    "type": "integer",
+                    "minimum": 1,
+                    "maximum": 1000
+                  }
+                },
+                "safety-outputs": {
+                  "description": "Numbers of each safety output it takes.",
+                  "type": "array",
+                  "items": {
+                    "description": "A whole number from 1 to 1000.",
+                    "type": "integer",
+                    "minimum": 1,
+                    "maximum": 1000
+                  }
+                },
+                "fast-inputs": {
+                  "description": "Numbers of each fast input it takes.",
+                  "type": "array",
+                  "items": {
+                    "description": "A whole number from 1 to 1000.",
+                    "type": "integer",
+                    "minimum": 1,
+                    "maximum": 1000
+                  }
+                },
+                "inputs": {
+                  "description": "Numbers of each plain input it takes.",
+                  "type": "array",
+                  "items": {
+                    "description": "A whole number from 1 to 1000.",
+                    "type": "integer",
+                    "minimum": 1,
+                    "maximum": 1000
+                  }
+                },
+                "outputs": {
+                  "description": "Numbers of each plain output it takes.",
+                  "type": "array",
+                  "items": {
+                    "description": "A whole number from 1 to 1000.",
+                    "type": "integer",
+                    "minimum": 1,
+                    "maximum": 1000
+                  }
+                },
+                "torque-off": {
+                  "description": "Numbers of each torque-off pair it takes.",
+                  "type": "array",
+                  "items": {
+                    "description": "A whole number from 1 to 1000.",
+                    "type": "integer",
+                    "minimum": 1,
+                    "maximum": 1000
+                  }
+                },
+                "network": {
+                  "description": "Numbers of each network port it takes.",
+                  "type": "array",
+                  "items": {
+                    "description": "A whole number from 1 to 1000.",
+                    "type": "integer",
+                    "minimum": 1,
+                    "maximum": 1000
+                  }
+                }
+              }
             }
           }
         }

@@ -1,4 +1,5 @@
 using Configurator.Core.Engineering.AllOrders;
+using Configurator.Core.Engineering.Box;
 using Configurator.Core.Logic;
 using Configurator.Core.Model;
 using Configurator.Core.Tests.Support;
@@ -22,7 +23,8 @@ public class HotWashTests
         Assert.DoesNotContain(report.Findings, worst => worst.Finding.IsOpen);
     }
 
-    // Source: the reasons that the rules give: these devices were not tested for hot high-pressure jets.
+    // Source: the reasons that the rules give: these devices were not tested for hot high-pressure jets. What can never be
+    // ordered together may share an input of the box; without the rule that fails too.
     [Theory]
     [InlineData("checkweigher", "checkweigher/")]
     [InlineData("ink-coding", "ink-coding/")]
@@ -31,7 +33,7 @@ public class HotWashTests
     {
         var report = AllOrdersProof.Of(OrderLogic.Of(Allowing(Demo("pantry-four"), other)));
 
-        var failed = report.Findings.Where(worst => worst.Finding.IsOpen).ToList();
+        var failed = report.Findings.Where(worst => worst.Finding.IsOpen && worst.Finding.Rule != BoxPointChecks.Taken).ToList();
         Assert.NotEmpty(failed);
         Assert.All(failed, worst =>
         {

@@ -1,7 +1,5 @@
 using Configurator.Core.Documents.Blocks;
-using Configurator.Core.Documents.Cables;
 using Configurator.Core.Engineering.Power;
-using Configurator.Core.Engineering.Safety;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
@@ -38,7 +36,7 @@ internal static class AcceptanceDocument
             yield return Sheet(context, "direct", words.DirectTests, direct);
         }
 
-        yield return Sheet(context, "safety", words.SafetyTests, Safety(context));
+        yield return Sheet(context, "safety", words.SafetyTests, SafetyTests.Of(context));
         yield return new("sign-off", words.SignOff, [SignOff(words)]);
     }
 
@@ -167,42 +165,6 @@ internal static class AcceptanceDocument
                 $"{words.Cycle} {context.Documents.Print(data.Cycle)}"
             )
             : new($"{port} {context.Names.Of(instance)}", words.LookSwitching, context.In(instance.Fit.Purpose), "");
-    }
-
-    private static IEnumerable<AcceptanceTest> Safety(ConfigurationContext context)
-    {
-        var (words, ways) = (context.Words, new BoxWays(context));
-        return SafetyChecks
-            .Needing(context.Fitted)
-            .Where(pair => pair.Needs.Inputs > 0)
-            .Select(pair => new AcceptanceTest(
-                context.Names.Of(pair.Instance),
-                words.TestSafety,
-                $"{context.In(pair.Instance.Fit.Purpose)}; {pair.Needs.Inputs}/{pair.Needs.Outputs} {words.ChannelsInOut}",
-                string.Join(
-                    "; ",
-                    new[] { words.EachChannel, ways.Inputs(pair.Instance), ways.Outputs(pair.Instance) }.Where(part =>
-                        part.Length > 0
-                    )
-                )
-            ))
-            .Concat(
-                (context.Fitted.Machine.Control.Power?.Circuits ?? []).Select(circuit => new AcceptanceTest(
-                    circuit.Name.Value,
-                    words.TestStop,
-                    circuit.DroppedBy is null ? words.StaysLive : $"{words.Dead}: {context.DroppedBy(circuit)}",
-                    ways.Standard(circuit.SwitchedBy?.Value) is { } contacts ? context.Names.Of(contacts) : ""
-                ))
-            )
-            .Concat(
-                ways.Droppers()
-                    .Select(instance => new AcceptanceTest(
-                        context.Names.Of(instance),
-                        words.TestRelease,
-                        $"{words.Dropped}: {context.In(instance.Fit.DroppedBy)}",
-                        ways.Outputs(instance)
-                    ))
-            );
     }
 
     private static Table SignOff(SiteWords words) =>

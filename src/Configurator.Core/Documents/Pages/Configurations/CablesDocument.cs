@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Documents.Cables;
+using Configurator.Core.Documents.Parts;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
@@ -47,6 +48,7 @@ internal static class CablesDocument
                 new(words.Needed, IsNumber: true),
                 new(words.Length, IsNumber: true),
                 new(words.Lane),
+                new(words.Connectors),
             ],
             [.. cables.OrderBy(cable => cable.Name, StringComparer.Ordinal).Select(cable => RowOf(context, cable))]
         );
@@ -68,6 +70,7 @@ internal static class CablesDocument
                 cable.Run.Needed?.ToString() ?? "",
                 CableWords.Length(context, cable),
                 CableWords.Lane(context, cable),
+                $"{CableWords.Plug(context, cable.From)} – {CableWords.Plug(context, cable.To)}",
             ],
             Id: cable.Anchor
         );
@@ -87,6 +90,7 @@ internal static class CablesDocument
             ],
             [
                 .. Devices(context)
+                    .Concat(Caps(context))
                     .Concat(cables.Select(cable => OfCable(context, cable)))
                     .OrderBy(item => context.Names.Of(item.Station), StringComparer.Ordinal)
                     .ThenBy(item => item.IsCable)
@@ -113,6 +117,31 @@ internal static class CablesDocument
                 0,
                 Row.Of(CableWords.Place(context, item.Station), context.Links.Device(item.Device), "", "", item.Name)
             ));
+
+    /// <summary>For ports that stay open, by the station of their master or hub.</summary>
+    private static IEnumerable<Picked> Caps(ConfigurationContext context) =>
+        context.Fitted.Machine.Sanitation?.Cap is not { } cap
+            ? []
+            : PartsList
+                .Capped(context)
+                .GroupBy(place => place.Station.Id.Value)
+                .Select(places => new Picked(
+                    places.First().Station,
+                    IsCable: false,
+                    0,
+                    new([
+                        CableWords.Place(context, places.First().Station),
+                        new([
+                            context.Links.Device(cap) with
+                            {
+                                Text = $"{DocumentContext.Print(places.Count())} × {context.In(cap.Title)}",
+                            },
+                        ]),
+                        "",
+                        "",
+                        string.Join(", ", places.Select(place => place.Name)),
+                    ])
+                ));
 
     private static Picked OfCable(ConfigurationContext context, CableEntry cable) =>
         new(

@@ -59,6 +59,7 @@ internal static class InsideCircuits
     private static IEnumerable<Row> OfBox(ConfigurationContext context)
     {
         var (words, ways, box) = (context.Words, new BoxWays(context), context.Fitted.Machine.Control.Box);
+        var inside = box.InsideChannel?.Value is { } own ? Feed(context, ways.CircuitOn(own), own) : [];
         return ways.ChannelOf(box.Channel?.Value) is { Length: > 0 } channel
             ?
             [
@@ -70,8 +71,9 @@ internal static class InsideCircuits
                     context.Documents.Print(box.Protection),
                     words.StaysAlive
                 ),
+                .. inside,
             ]
-            : [];
+            : inside;
     }
 
     /// <summary>From the supply to the module of a channel: its breakers protect nothing before them.</summary>

@@ -4,8 +4,8 @@ using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
-/// <summary>Wires inside the box that decide what a stop drops: supply, breaker, contacts, trunk socket; coils and
-/// feedback of what drops; safe torque off of every drive.</summary>
+/// <summary>Wires inside the box: supply, breaker, contacts, trunk socket; every terminal of what is mounted there;
+/// the network.</summary>
 internal static class InsideTable
 {
     public static Table Of(ConfigurationContext context)
@@ -21,46 +21,24 @@ internal static class InsideTable
                 new(words.Protection, IsNumber: true),
                 new(words.DroppedBy),
             ],
-            [.. InsideCircuits.Of(context), .. OfSafety(context), .. OfDrives(context)]
+            [.. InsideCircuits.Of(context), .. InsideTerminals.Of(context), .. Network(context)]
         );
     }
 
-    private static IEnumerable<Row> OfSafety(ConfigurationContext context)
+    /// <summary>From the switch to sockets in the wall of the box.</summary>
+    private static IEnumerable<Row> Network(ConfigurationContext context)
     {
-        var (words, ways) = (context.Words, new BoxWays(context));
-        return context
-            .Fitted.Fitted.Where(instance => instance is { Fit.Wiring: Wiring.Inside, Device.Safety: not null })
-            .SelectMany(instance =>
-                Enumerable
-                    .Range(1, instance.Device.Safety!.Outputs)
-                    .Select(n =>
-                        OfChannel(ways.Output(instance, n), context.Names.Of(instance), words.SafetyChannel, n)
-                    )
-                    .Concat(
-                        Enumerable
-                            .Range(1, instance.Device.Safety.Inputs)
-                            .Select(n =>
-                                OfChannel(context.Names.Of(instance), ways.Input(instance, n), words.FeedbackChannel, n)
-                            )
-                    )
-            );
-    }
-
-    private static Row OfChannel(string from, string to, string carries, int number) =>
-        Row.Of(from, to, $"{carries} {DocumentContext.Print(number)}", "", "");
-
-    private static IEnumerable<Row> OfDrives(ConfigurationContext context) =>
-        new BoxWays(context).Standard(context.Fitted.Machine.Control.Box.Safety?.TorqueOff?.Value) is not { } relay
+        var ways = new BoxWays(context);
+        var trunk = context.Fitted.Masters.IsEmpty
             ? []
-            : context
-                .Fitted.Fitted.Where(instance => instance.Device.Kind == DeviceKind.Drive)
-                .Select(drive =>
-                    Row.Of(
-                        context.Names.Of(relay),
-                        context.Names.Of(drive),
-                        context.Words.TorqueOff,
-                        "",
-                        context.In(relay.Fit.DroppedBy)
-                    )
-                );
+            : new[] { (From: ways.OnSwitch(NetworkOffer.TrunkPort), To: context.Names.TrunkSocket(isPower: false)) };
+        return trunk
+            .Concat(
+                context
+                    .Fitted.Fitted.Where(instance => instance.Fit.HasNetwork)
+                    .Select(instance => (From: ways.NetworkPort(instance), To: context.Names.NetworkSocketOf(instance)))
+            )
+            .Where(cable => cable.From.Length > 0)
+            .Select(cable => Row.Of(cable.From, cable.To, context.Words.NetworkCable, "", ""));
+    }
 }

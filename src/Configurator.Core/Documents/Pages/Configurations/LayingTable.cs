@@ -19,6 +19,7 @@ internal static class LayingTable
                 new(words.From),
                 new(words.To),
                 new(words.WayPassed),
+                new(words.KeepApart),
                 new(words.Gland),
                 new(words.BendRadius, IsNumber: true),
                 new(words.Length, IsNumber: true),
@@ -30,6 +31,7 @@ internal static class LayingTable
                         CableWords.End(context, cable.From),
                         CableWords.End(context, cable.To),
                         CableWords.Way(context, cable),
+                        CableWords.Group(words, cable),
                         CableWords.Entry(cable),
                         context.Documents.Print(cable.BendRadius),
                         CableWords.Length(context, cable)

@@ -14,6 +14,7 @@ internal static class OverviewDocument
     {
         var words = context.Words;
         yield return new("order", words.Ordered, [Order(context)]);
+        yield return new("excluded", words.Excluded, [Excluded(context)]);
         yield return new("findings", words.FindingsBySubject, [Summary(context), All(context)]);
         yield return new("cautions", words.Cautions, [new Caution(words.Cautions, Cautions.Safety(words))]);
         yield return new("records", words.History, [History(context)]);
@@ -37,6 +38,26 @@ internal static class OverviewDocument
                 .. configuration.Quantities.Select(taken =>
                     OrderRow(context, context.Engineered.Machine.Options[taken.Key], taken.Value)
                 ),
+            ]
+        );
+    }
+
+    private static Table Excluded(ConfigurationContext context)
+    {
+        var words = context.Words;
+        return new(
+            "excluded",
+            words.Excluded,
+            [new(words.Option), new(words.Summary)],
+            [
+                .. context
+                    .Documents.Excluded[context.Engineered.Published.Document.Value]
+                    .Select(option =>
+                        Row.Of(
+                            context.Links.Option(option),
+                            context.In(context.Engineered.Machine.Options[option].Summary)
+                        )
+                    ),
             ]
         );
     }

@@ -24,7 +24,27 @@ internal static class PartsDocument
             [Lines(context, "stock-cables", words.CablesFromStock, parts.Cables)]
         );
         yield return new("drum", words.CablesByMetre, [Drums(context, parts)]);
+        yield return new(
+            "small",
+            words.SmallParts,
+            [new Paragraph(words.SmallPartsLead), Small(context), new Paragraph(words.PartsElsewhere)]
+        );
         yield return new("totals", words.Totals, [Totals(context, parts)]);
+    }
+
+    private static Table Small(ConfigurationContext context)
+    {
+        var words = context.Words;
+        return new(
+            "small-parts",
+            words.SmallParts,
+            [new(words.Part), new(words.Size), new(words.Quantity, IsNumber: true), new(words.Unit)],
+            [
+                .. SmallParts
+                    .Of(context)
+                    .Select(part => Row.Of(part.Title, part.Size, DocumentContext.Print(part.Quantity), words.Pieces)),
+            ]
+        );
     }
 
     private static Table Lines(ConfigurationContext context, string id, string title, ImmutableArray<PartLine> lines)
@@ -45,6 +65,7 @@ internal static class PartsDocument
                 new(words.UnitPrice, IsNumber: true),
                 new(words.Sum, IsNumber: true),
                 new(words.Id),
+                new(words.Location),
             ],
             [.. lines.Select(line => RowOf(context, line))]
         );
@@ -65,7 +86,8 @@ internal static class PartsDocument
             context.Documents.Print(line.Device.LeadTime),
             context.Documents.Print(line.Device.Price),
             line.Sum is { } sum ? Money(sum, line.Device.Price!.Unit.Symbol) : "",
-            line.Device.Id.Value.Value
+            line.Device.Id.Value.Value,
+            string.Join(' ', line.Places)
         );
 
     private static string Of(SiteWords words, Lifecycle lifecycle) =>

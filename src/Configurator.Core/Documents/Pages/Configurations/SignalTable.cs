@@ -1,4 +1,5 @@
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Cables;
 using Configurator.Core.Engineering.Signals;
 using Configurator.Core.Model;
 
@@ -71,7 +72,7 @@ internal static class SignalTable
     {
         if (signal.MasterPort is not { } port)
         {
-            return context.Names.TerminalsOf(signal.Instance);
+            return InBox(context, signal);
         }
 
         var machine = context.Engineered.Machine;
@@ -80,6 +81,23 @@ internal static class SignalTable
             : signal.Pin is { } pin ? FormattableString.Invariant($"{at} pin {pin}")
             : at;
     }
+
+    private static string InBox(ConfigurationContext context, Signal signal)
+    {
+        var place = new BoxWays(context).On(signal.Instance, TargetOf(signal.Kind), signal.Nth);
+        return place.Length > 0 ? place : context.Names.TerminalsOf(signal.Instance);
+    }
+
+    private static CoreTarget TargetOf(SignalKind kind) =>
+        kind switch
+        {
+            SignalKind.FastInput => CoreTarget.FastInput,
+            SignalKind.BoxInput => CoreTarget.Input,
+            SignalKind.BoxOutput => CoreTarget.Output,
+            SignalKind.SafetyInput => CoreTarget.SafetyInput,
+            SignalKind.SafetyOutput => CoreTarget.SafetyOutput,
+            _ => CoreTarget.Unsaid,
+        };
 
     private static int Octets(Signal signal) =>
         signal.Kind == SignalKind.Output ? signal.Data!.OutputOctets : signal.Data!.InputOctets;

@@ -21,7 +21,15 @@ internal static class WiringDocument
             words.TerminationList,
             [new Paragraph(words.TerminationLead), Terminations(context, cables)]
         );
-        yield return new("inside", words.InsideBox, [new Paragraph(words.InsideLead), InsideTable.Of(context)]);
+        yield return new(
+            "inside",
+            words.InsideBox,
+            [
+                new Paragraph(words.InsideLead),
+                new Paragraph(words.InsideElsewhere(context.Fitted.Machine.Control.Box.Diagram)),
+                InsideTable.Of(context),
+            ]
+        );
         yield return new(
             "trunk-socket",
             words.TrunkSocket,
@@ -123,14 +131,14 @@ internal static class WiringDocument
                 CableWords.Wire(cable, core),
                 core.IsUsed || cable.From.Plug is not null ? core.From : "",
                 core.IsColour ? new Cell([new(core.Mark)], Swatch: core.Mark) : core.Mark,
-                context.Documents.Print(cable.Conductor),
-                core.IsUsed ? Ferrules.For(cable.Conductor) : "",
+                context.Documents.Print(core.Conductor ?? cable.Conductor),
+                core.IsUsed ? Ferrules.For(core.Conductor ?? cable.Conductor) : "",
                 core.IsUsed ? core.Carries : $"{core.Carries}: {context.Words.FoldBack}",
                 cable.To.Item,
                 cable.To.Plug is null ? core.To : $"{context.Words.MouldedPin} {core.To}",
                 core.IsUsed ? TorqueOf(context) : "",
                 ways.OnFrom(cable, core),
-                core.IsUsed ? Ferrules.StripFor(cable.Conductor) : ""
+                core.IsUsed ? Ferrules.StripFor(core.Conductor ?? cable.Conductor) : ""
             )
         );
         return cable.Leads is { IsShielded: true } ? cores.Append(Shield(context, cable)) : cores;
@@ -145,7 +153,7 @@ internal static class WiringDocument
             "",
             context.Words.Shield,
             cable.To.Item,
-            "",
+            CableWords.ShieldAtDevice(context.Words, cable),
             "",
             context.Words.EarthBar,
             ""
