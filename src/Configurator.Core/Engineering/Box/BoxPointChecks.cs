@@ -28,6 +28,8 @@ internal static class BoxPointChecks
 
     private static readonly Rule NotKept = new("CFG4206", Severity.Warning, "Numbers in the box that no plan keeps");
 
+    private const int Shown = 3;
+
     public static ImmutableArray<FindingRule> All { get; } = [Taken, Offered];
 
     public static ImmutableArray<Rule> Rules { get; } = [NotKept];
@@ -110,7 +112,7 @@ internal static class BoxPointChecks
                 BoxPointNames.Key(point),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{BoxPointNames.Noun(point)} {twice.Key} of the box is wired to {string.Join(" and ", twice.Select(taker => $"`{taker.Key}`"))}"
+                    $"{BoxPointNames.Noun(point)} {twice.Key} of the box is wired {Takers([.. twice.Select(taker => taker.Key).Distinct()])}"
                 ),
                 isSo: false,
                 SpanOf(fitted, twice.Last())
@@ -119,6 +121,11 @@ internal static class BoxPointChecks
                 Fix = "take one of these lines out of the port plan and run `configurator plan`",
             };
     }
+
+    private static string Takers(ImmutableArray<InstanceKey> keys) =>
+        keys is [var only]
+            ? $"twice to `{only}`"
+            : $"to {string.Join(" and ", keys.Take(Shown).Select(key => $"`{key}`"))}";
 
     private static Finding IsOffered(FittedMachine fitted, Taker last, int offer) =>
         Finding.AtMost(
@@ -143,7 +150,6 @@ internal static class BoxPointChecks
 
     private static string Names(List<string> keys)
     {
-        const int Shown = 3;
         var shown = string.Join(", ", keys.Take(Shown).Select(key => $"`{key}`"));
         return keys.Count > Shown
             ? string.Create(CultureInfo.InvariantCulture, $"{shown} and {keys.Count - Shown} more")
