@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Configurator.Core.Binding.Shapes;
 using Configurator.Core.Diagnostics;
 using Configurator.Core.Model;
@@ -41,8 +42,23 @@ internal sealed class ControlBinder(Names<Station> stations, Names<Device> devic
                 Slack = f.Value<Quantity>("slack") is { } slack ? Micrometres.From(slack) : default,
                 Power = f.Value<Fields>("power") is { } power ? FieldPowerBinder.Bind(power, report) : null,
                 Timing = f.Value<Fields>("timing") is { } timing ? Timing(timing) : new(),
+                Stops = Stops(f),
             };
     }
+
+    private ImmutableArray<StopFunction> Stops(Fields f) =>
+        Unique.By(
+            "stop function",
+            f.Records("stops")
+                .Select(stop =>
+                    stop.One<string>("stop") is { } name
+                        ? new StopFunction(name, stop.Value<Text>("title") ?? Text.Empty)
+                        : null
+                )
+                .OfType<StopFunction>(),
+            stop => stop.Name,
+            report
+        );
 
     private static ControlTiming Timing(Fields f) =>
         new()

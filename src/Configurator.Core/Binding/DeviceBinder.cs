@@ -94,8 +94,17 @@ internal static class DeviceBinder
                         terminal.Value<string>("at") ?? "",
                         terminal.Value<string>("carries") ?? "",
                         terminal.Value("leads-to", CoreTarget.Unsaid)
-                    )),
+                    )
+                    {
+                        LinkedTo = terminal.Value<string>("linked-to") ?? "",
+                    }),
             ],
+            Contacts =
+                f.Value<Fields>("contacts") is { } contacts
+                && contacts.Value<string>("in") is { } comesIn
+                && contacts.Value<string>("out") is { } goesOut
+                    ? (comesIn, goesOut)
+                    : null,
             Heat = f.Value<Quantity>("heat"),
             Rail = f.Value<Quantity>("rail"),
             Air = f.Value<Quantity>("air"),
@@ -129,7 +138,8 @@ internal static class DeviceBinder
                     "ports",
                     "cordset",
                     "leads",
-                    "terminals"
+                    "terminals",
+                    "contacts"
                 ),
         };
     }
@@ -230,6 +240,7 @@ internal static class DeviceBinder
                         )
                         {
                             Conductor = core.Value<Quantity>("conductor"),
+                            FeederAt = core.Value<string>("feeder-at") ?? "",
                             LeadsTo = core.Value("leads-to", CoreTarget.Unsaid),
                         }),
                 ]

@@ -67,7 +67,7 @@ internal static class FieldPowerBinder
         && f.Value<Quantity>("trips-at") is { } trips
             ? new(name, feeds.Value, supply, protection, trips)
             {
-                DroppedBy = f.Value<Text>("dropped-by"),
+                DroppedBy = f.Many<string>("dropped-by"),
                 SwitchedBy = f.One<string>("switched-by"),
                 Channel = f.One<string>("channel")?.Select(BreakerChannel.Parse),
                 StaysAlive = f.Value("stays-alive", otherwise: false),

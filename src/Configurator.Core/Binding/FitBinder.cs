@@ -73,7 +73,8 @@ internal static class FitBinder
             MovesAt = f.Value<Quantity>("moves-at"),
             AnswerWithin = f.Value<Quantity>("answer-within"),
             FedBy = f.Many<string>("fed-by"),
-            DroppedBy = f.Value<Text>("dropped-by"),
+            DroppedBy = f.Many<string>("dropped-by"),
+            Stop = f.One<string>("stop"),
             HasNetwork = f.Value("network", otherwise: false),
             On = f.Table<Fields>("on")
                 .ToImmutableSortedDictionary(

@@ -19,6 +19,7 @@ internal static class InstanceBinder
     {
         CheckNames(machine, report);
         CheckFeeders(machine, report);
+        CheckStops(machine, report);
         var standard = SpreadAll(machine.Id.Value, null, machine.Standard);
         var brought = machine
             .Options.Values.Select(option =>
@@ -112,6 +113,21 @@ internal static class InstanceBinder
                 machine.Standard.Concat(machine.Options.Values.SelectMany(option => option.Fits)),
                 report
             );
+        }
+    }
+
+    /// <summary>Stop functions that fits and circuits name are those of the machine.</summary>
+    private static void CheckStops(Machine machine, ICollection<Diagnostic> report)
+    {
+        var stops = Names<StopFunction>.Of($"stop function on `{machine.Id.Value}`", machine.Control.Stops, stop =>
+            stop.Name.Value
+        );
+        var fits = machine.Standard.Concat(machine.Options.Values.SelectMany(option => option.Fits));
+        var named = fits.SelectMany(fit => fit.DroppedBy.Concat(new[] { fit.Stop }.OfType<Located<string>>()))
+            .Concat((machine.Control.Power?.Circuits ?? []).SelectMany(circuit => circuit.DroppedBy));
+        foreach (var name in machine.IsWhole ? named : [])
+        {
+            stops.Find(name, report);
         }
     }
 

@@ -65,8 +65,8 @@ public sealed partial record SiteWords
 
     public string PartsElsewhere =>
         Say(
-            "Not in these lists: the enclosure with its plate, rails and ducts, the wires inside it, and the mains side. They belong to the circuit diagram of the box, the same in every order.",
-            "No están en estas listas: el armario con su placa, carriles y canaletas, los hilos de su interior y el lado de red. Pertenecen al esquema eléctrico del armario, el mismo en cada pedido."
+            "Not in these lists: the enclosure with its plate, rails, ducts, sockets in its wall and terminals that join potentials, the wire for its inside, and the mains side. They belong to the circuit diagram of the box.",
+            "No están en estas listas: el armario con su placa, carriles, canaletas, tomas de su pared y bornes que unen potenciales, el hilo de su interior y el lado de red. Pertenecen al esquema eléctrico del armario."
         );
 
     public string Size => Say("Size", "Tamaño");
@@ -240,6 +240,32 @@ public sealed partial record SiteWords
     public string TestSafety =>
         Say("trip each channel by itself, then both", "disparar cada canal por separado y luego ambos");
 
+    public string GiveLockedStop =>
+        Say(
+            "machine running: try to open it (stays locked); ask for access, open after rest; with it open, reset and start; shut, then reset",
+            "máquina en marcha: intentar abrirlo (sigue bloqueado); pedir acceso, abrir tras el reposo; abierto, rearmar y arrancar; cerrar, luego rearmar"
+        );
+
+    public string Off => Say("off", "apagado");
+
+    public string StaysOn => Say("stays", "sigue");
+
+    public string StopNotStated => Say("nobody states what it drops", "nadie indica qué corta");
+
+    public string StopFunction => Say("Stop function", "Función de paro");
+
+    public string GivenBy => Say("Given by", "La da");
+
+    public string StopGivers => Say("What gives each stop", "Qué da cada paro");
+
+    public string StopMatrix => Say("Stop by stop", "Paro por paro");
+
+    public string StopMatrixLead =>
+        Say(
+            "Off: that stop drops it. Stays: it goes on with that stop given; whether it may is for those who judge the risk. Which category a stop has, and how long its outputs are delayed, stands with the safety functions.",
+            "Apagado: ese paro lo corta. Sigue: continúa con ese paro dado; si puede ser así lo deciden quienes evalúan el riesgo. La categoría de un paro y el retardo de sus salidas están con las funciones de seguridad."
+        );
+
     public string GiveStop =>
         Say(
             "machine running, nobody in reach: press or open it; with it given, reset and start; release, then reset",
@@ -247,10 +273,7 @@ public sealed partial record SiteWords
         );
 
     public string StopExpected =>
-        Say(
-            "all below that it drops is off; reset refused; no start by release or reset alone",
-            "todo lo de abajo que corta, apagado; rearme rechazado; sin marcha al soltar o rearmar"
-        );
+        Say("reset refused; no start by release or reset alone", "rearme rechazado; sin marcha al soltar o rearmar");
 
     public string OpenFeedback =>
         Say(

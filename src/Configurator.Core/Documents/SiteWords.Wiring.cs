@@ -40,6 +40,8 @@ public sealed partial record SiteWords
     public string DirectTerminals =>
         Say("terminals of what is wired straight to the box", "bornes de lo cableado directo al armario");
 
+    public string InsideDevices => Say("what is mounted inside the box", "lo montado dentro del armario");
+
     public string BoxSupply =>
         Say("+24 V for devices wired to the box", "+24 V para dispositivos cableados al armario");
 
@@ -65,12 +67,12 @@ public sealed partial record SiteWords
     public string InsideElsewhere(string diagram) =>
         diagram.Length > 0
             ? Say(
-                $"Not here: the mains side, its protection and the links of 0 V to earth. They are in the circuit diagram of the box, {diagram}.",
-                $"No están aquí: el lado de red, su protección y las uniones de 0 V a tierra. Están en el esquema eléctrico del armario, {diagram}."
+                $"Label each of these wires at both ends with where it goes. Not here: their cross-sections and colours, the terminals that join +24 V, 0 V and PE, the mains side, its protection and the links of 0 V to earth. They are in the circuit diagram of the box, {diagram}.",
+                $"Rotule cada uno de estos hilos en ambos extremos con su destino. No están aquí: sus secciones y colores, los bornes que unen +24 V, 0 V y PE, el lado de red, su protección y las uniones de 0 V a tierra. Están en el esquema eléctrico del armario, {diagram}."
             )
             : Say(
-                "Not here: the mains side, its protection and the links of 0 V to earth. They are in the circuit diagram of the box.",
-                "No están aquí: el lado de red, su protección y las uniones de 0 V a tierra. Están en el esquema eléctrico del armario."
+                "Label each of these wires at both ends with where it goes. Not here: their cross-sections and colours, the terminals that join +24 V, 0 V and PE, the mains side, its protection and the links of 0 V to earth. They are in the circuit diagram of the box.",
+                "Rotule cada uno de estos hilos en ambos extremos con su destino. No están aquí: sus secciones y colores, los bornes que unen +24 V, 0 V y PE, el lado de red, su protección y las uniones de 0 V a tierra. Están en el esquema eléctrico del armario."
             );
 
     public string ShieldAtDevice => Say("in the gland, all round", "en el prensaestopas, en todo el contorno");

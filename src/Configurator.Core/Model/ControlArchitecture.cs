@@ -48,8 +48,14 @@ public sealed record ControlArchitecture(
 
     public ControlTiming Timing { get; init; } = new();
 
+    /// <summary>What stops the machine or a part of it, as fits and circuits name it.</summary>
+    public ImmutableArray<StopFunction> Stops { get; init; } = [];
+
     public Master? Find(MasterName name) => Masters.FirstOrDefault(master => master.Name.Value == name);
 }
+
+/// <param name="Name">Such as <c>guards</c>.</param>
+public sealed record StopFunction(Located<string> Name, Text Title);
 
 /// <param name="Entries">Cable entries through its wall.</param>
 /// <param name="DirectInputs">Fast 24 V inputs of the controller.</param>

@@ -59,6 +59,9 @@ public sealed record Device(Located<DeviceId> Id, Text Title, DeviceKind Kind, s
     /// <summary>Of a device inside the box: what its terminals are wired to; empty where nobody says.</summary>
     public ImmutableArray<Terminal> Terminals { get; init; } = [];
 
+    /// <summary>Of contacts that drop a circuit: where it comes in and goes out; null where nobody says.</summary>
+    public (string In, string Out)? Contacts { get; init; }
+
     /// <summary>What its cores or terminals with that target carry, in their order.</summary>
     public ImmutableArray<string> WiresTo(CoreTarget target) =>
         [
@@ -193,4 +196,7 @@ public sealed record LeadCore(string Core, string At, string Carries)
     public bool IsProtectiveEarth => Carries == "protective earth";
 
     public CoreTarget LeadsTo { get; init; }
+
+    /// <summary>Terminal of the drive, switch or starter that feeds it; empty where nobody says.</summary>
+    public string FeederAt { get; init; } = "";
 }

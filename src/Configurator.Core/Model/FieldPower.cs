@@ -30,8 +30,8 @@ public sealed record FieldCircuit(
     Quantity TripsAt
 )
 {
-    /// <summary>The stop function that drops it; null where none does.</summary>
-    public Text? DroppedBy { get; init; }
+    /// <summary>Stop functions of the machine that drop it; empty where none does.</summary>
+    public ImmutableArray<Located<string>> DroppedBy { get; init; } = [];
 
     /// <summary>The standard fit whose contacts drop it; null where the machine does not say.</summary>
     public Located<string>? SwitchedBy { get; init; }

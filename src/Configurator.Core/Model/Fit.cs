@@ -36,8 +36,11 @@ public sealed record Fit(Located<FitName> Name, Located<DeviceId> Device, Immuta
     /// <summary>What drives, switches or feeds it from inside the box: the first of these that is fitted.</summary>
     public ImmutableArray<Located<string>> FedBy { get; init; } = [];
 
-    /// <summary>The stop function that drops its safety outputs; null where nobody says.</summary>
-    public Text? DroppedBy { get; init; }
+    /// <summary>Stop functions of the machine that drop its safety outputs; empty where nobody says.</summary>
+    public ImmutableArray<Located<string>> DroppedBy { get; init; } = [];
+
+    /// <summary>The stop function that it gives; null for what gives none.</summary>
+    public Located<string>? Stop { get; init; }
 
     /// <summary>It has a network cable of its own from the box, beside its other one.</summary>
     public bool HasNetwork { get; init; }

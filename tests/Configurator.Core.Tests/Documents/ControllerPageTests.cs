@@ -42,17 +42,19 @@ public class ControllerPageTests
 
     // Source: the port plan and devices above; hand calculation of the cycle octets: 2.3 ms = 23 × 0.1 ms (0x17),
     // 3 ms = 0x1E, 4 ms = 0x28 (IO-Link B.1.3).
+    // Source: IO-Link Interface and System Specification v1.1.x 5.5 (from memory): a class B port carries its extra supply
+    // whatever is plugged in.
     [Fact]
     public void Every_port_is_set_and_those_that_nothing_uses_are_off() => Assert.Equal(
         [
             "=FRONT-KF1:1 | =CUPEYE-BX1 | IO-Link | off | Contrast sensor | 65535 (0xFFFF) | 7 (0x000007) | same type | 2.3 ms (0x17) | off: the controller writes the settings | inputs 0 and not valid",
             "=FRONT-KF1:2 | =COUNTHUB-KF1 | IO-Link | off | Hub for four plain signals | 65535 (0xFFFF) | 8 (0x000008) | same type | 3 ms (0x1E) | backup and restore | inputs 0 and not valid",
             "=FRONT-KF1:3 | =DOSEVALVE-QM1 | IO-Link | extra supply 2L+ | Valve manifold |  |  | none: its identity is not defined | 4 ms (0x28) | off until the device is checked | inputs 0 and not valid; outputs 0 (off)",
-            "=FRONT-KF1:4 |  | off | off |  |  |  |  |  |  | ",
+            "=FRONT-KF1:4 |  | off | extra supply 2L+ |  |  |  |  |  |  | ",
             "=EXTRA-KF1:1 |  | off | off |  |  |  |  |  |  | ",
             "=EXTRA-KF1:2 |  | off | off |  |  |  |  |  |  | ",
             "=EXTRA-KF1:3 | =DOSEVALVE-QM2 | IO-Link | extra supply 2L+ | Valve manifold |  |  | none: its identity is not defined | 4 ms (0x28) | off until the device is checked | inputs 0 and not valid; outputs 0 (off)",
-            "=EXTRA-KF1:4 |  | off | off |  |  |  |  |  |  | ",
+            "=EXTRA-KF1:4 |  | off | extra supply 2L+ |  |  |  |  |  |  | ",
             "=COUNTHUB-KF1:1 | =COUNTEYE-BG1 | digital input |  | Proximity switch |  |  |  |  |  | inputs 0 and not valid",
             "=COUNTHUB-KF1:2 |  | off |  |  |  |  |  |  |  | ",
             "=COUNTHUB-KF1:3 |  | off |  |  |  |  |  |  |  | ",

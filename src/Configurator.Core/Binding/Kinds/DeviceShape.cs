@@ -101,6 +101,7 @@ internal static class DeviceShape
             Required("at", Line, "Terminal or pin at the device."),
             Required("carries", Line, "What it carries, such as `motor phase U`."),
             Optional("conductor", Of(Dimension.CrossSection), "Its cross-section where it is not that of the others."),
+            Optional("feeder-at", Line, "Terminal of what feeds it: a drive, a switch or a starter."),
             Optional(
                 "leads-to",
                 WordShape.Of<CoreTarget>(),
@@ -114,7 +115,16 @@ internal static class DeviceShape
         [
             Required("at", Line, "As it is printed on the device."),
             Required("carries", Line, "What it carries, such as `command`."),
-            Required("leads-to", WordShape.Of<CoreTarget>(), "What it is wired to inside the box."),
+            Optional("leads-to", WordShape.Of<CoreTarget>(), "What it is wired to inside the box."),
+            Optional("linked-to", Line, "Another terminal of the same device that it is linked to."),
+        ]
+    );
+
+    private static readonly RecordShape Contacts = new(
+        "pair of terminals",
+        [
+            Required("in", Line, "Where the circuit that it drops comes in."),
+            Required("out", Line, "Where that circuit goes out."),
         ]
     );
 
@@ -178,6 +188,7 @@ internal static class DeviceShape
             Optional("cordset", Cordset, "Stock lengths and cores; cables only."),
             Optional("leads", Leads, "The cable that is cut and wired into the box; for devices without a plug."),
             Optional("terminals", new ListShape(Terminal), "What is wired inside the box; devices mounted there only."),
+            Optional("contacts", Contacts, "Terminals of the contacts that drop a circuit."),
             Optional("heat", Of(Dimension.Power), "Loss given off inside the control box."),
             Optional("rail", Of(Dimension.Length), "Width on the mounting rail."),
             Optional("air", Of(Dimension.FreeAirFlow), "Free air at the machine's rated speed."),

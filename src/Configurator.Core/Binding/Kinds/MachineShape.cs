@@ -150,7 +150,7 @@ internal static class MachineShape
             Required("supply", Id, "The standard fit that is its supply."),
             Required("protection", Of(Dimension.Current), "Rated current of its protective device."),
             Required("trips-at", Of(Dimension.Current), "Current at which that opens at once, for certain."),
-            Optional("dropped-by", AText, "The stop function that drops it."),
+            Optional("dropped-by", new ListShape(Id), "Stop functions that drop it."),
             Optional("switched-by", Id, "The standard fit whose contacts drop it."),
             Optional("channel", AChannel, "The breaker channel that protects it."),
             Optional("stays-alive", Flag, "It has to live through every stop."),
@@ -168,6 +168,11 @@ internal static class MachineShape
         ]
     );
 
+    private static readonly RecordShape Stop = new(
+        "stop function",
+        [Required("stop", Id, "Its id, such as `guards`."), Required("title", AText, "What it is called.")]
+    );
+
     private static readonly RecordShape Control = new(
         "control architecture",
         [
@@ -178,6 +183,7 @@ internal static class MachineShape
             Optional("splitter", ADevice, "Brings two plain signals of one option to pins 4 and 2 of a port."),
             Required("trunk", Trunk, "The cables that run from master to master."),
             Optional("power", Power, "How the trunk is fed; nothing of it is checked if left out."),
+            Optional("stops", new ListShape(Stop), "Stop functions, as fits and circuits name them."),
             Required("masters", new ListShape(Master), "Field masters in trunk order from the box."),
             Optional("timing", Timing, "What the way of a signal costs in time; needed where a fit states a need."),
         ]

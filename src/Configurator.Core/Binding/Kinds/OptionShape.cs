@@ -49,7 +49,8 @@ internal static class OptionShape
                 new ListShape(Id),
                 "What drives, switches or feeds it from inside the box: the first of these fits that is there."
             ),
-            Optional("dropped-by", AText, "The stop function that drops its safety outputs."),
+            Optional("stop", Id, "The stop function of the machine that it gives."),
+            Optional("dropped-by", new ListShape(Id), "Stop functions of the machine that drop its safety outputs."),
             Optional("network", Flag, "It has a network cable of its own from the box, beside its other one."),
             Optional("on", new TableShape(AMachine, Difference), "What differs on some machines."),
         ]

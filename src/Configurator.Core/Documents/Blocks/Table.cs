@@ -14,6 +14,9 @@ public sealed record Table(string Id, string Caption, ImmutableArray<Column> Col
 
     /// <summary>So many columns that a phone shows each row as a card.</summary>
     public bool IsWide => Columns.Length > 4;
+
+    /// <summary>So many columns that a screen shows it in smaller type.</summary>
+    public bool IsDense => Columns.Length > 10;
 }
 
 /// <param name="IsNumber">Aligned to the right.</param>

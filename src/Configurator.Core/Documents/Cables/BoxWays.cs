@@ -18,7 +18,12 @@ internal sealed record BoxWays(ConfigurationContext Context)
 
     /// <summary>Empty where nobody says.</summary>
     public string OnFrom(CableEntry cable, CableCore core) =>
-        cable.Instance is not { } instance ? "" : On(instance, core.Target, core.Nth);
+        cable.Instance is not { } instance
+            ? ""
+            : string.Join(
+                ':',
+                new[] { On(instance, core.Target, core.Nth), core.FeederAt }.Where(part => part.Length > 0)
+            );
 
     /// <param name="nth">Counts from 1 what the instance has with that target.</param>
     public string On(FitInstance instance, CoreTarget target, int nth) =>
@@ -64,7 +69,7 @@ internal sealed record BoxWays(ConfigurationContext Context)
 
     /// <summary>Fitted devices whose safety outputs a stop function drops, in the order of the safety list.</summary>
     public IEnumerable<FitInstance> Droppers() =>
-        SafetyChecks.Needing(Context.Fitted).Select(pair => pair.Instance).Where(one => one.Fit.DroppedBy is not null);
+        SafetyChecks.Needing(Context.Fitted).Select(pair => pair.Instance).Where(one => !one.Fit.DroppedBy.IsEmpty);
 
     /// <summary>The first of those that may feed it and is fitted, of the same ordinal where there are
     /// several.</summary>

@@ -80,6 +80,9 @@ internal sealed record CableCore(int Number, string Mark, string From, string To
     /// <summary>Its cross-section where it is not that of the others.</summary>
     public Quantity? Conductor { get; init; }
 
+    /// <summary>Terminal of what feeds it; empty where nobody says.</summary>
+    public string FeederAt { get; init; } = "";
+
     public bool IsUsed => Carries != PinSignals.NotUsed;
 
     /// <summary>Is its mark a colour of IEC 60757 and no number?</summary>

@@ -145,6 +145,7 @@ internal static class CableList
                     {
                         Target = core.LeadsTo,
                         Conductor = core.Conductor,
+                        FeederAt = core.FeederAt,
                         Nth = device.Leads!.Cores[..i].Count(before => before.LeadsTo == core.LeadsTo) + 1,
                     }
             ),

@@ -3,6 +3,7 @@ using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Documents.Pages.Configurations;
 using Configurator.Core.Engineering.Ports;
 using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Cables;
 
@@ -66,6 +67,10 @@ internal static class CableWords
             ? $"{Kind(context.Words, plug.Kind)} {(plug.IsSocket ? context.Words.Sleeves : context.Words.Pins)}, {(plug.Form == PlugForm.Angled ? context.Words.Angled : context.Words.Straight)}"
             : context.Words.ByHand;
 
+    /// <summary><c>M12 A 4-pole</c>; pins or sleeves and form stand in the plug list.</summary>
+    public static string Connector(ConfigurationContext context, CableEnd end) =>
+        end.Plug is { } plug ? Kind(context.Words, plug.Kind) : context.Words.ByHand;
+
     public static string Torque(ConfigurationContext context, CableEntry cable) =>
         context.Documents.Print(cable.From.Plug?.Torque ?? cable.To.Plug?.Torque);
 
@@ -89,6 +94,19 @@ internal static class CableWords
     /// <remarks>Source: common practice, no source; the maker of drive or device decides.</remarks>
     public static string ShieldAtDevice(SiteWords words, CableEntry cable) =>
         cable.Instance?.Device.Kind == DeviceKind.Motor ? words.ShieldAtDevice : words.ShieldFolded;
+
+    /// <summary><c>1.5 mm²</c>, or where cores differ <c>4 × 1.5 mm² + 2 × 0.25 mm²</c>, in the order of the
+    /// cores.</summary>
+    public static string Sizes(ConfigurationContext context, Quantity? usual, IEnumerable<Quantity?> cores)
+    {
+        var sizes = cores
+            .Select(own => context.Documents.Print(own ?? usual))
+            .GroupBy(size => size, StringComparer.Ordinal)
+            .ToList();
+        return sizes.Count < 2
+            ? context.Documents.Print(usual)
+            : string.Join(" + ", sizes.Select(size => $"{DocumentContext.Print(size.Count())} × {size.Key}"));
+    }
 
     /// <summary>What is printed on the label at either end.</summary>
     public static string Label(CableEntry cable) => $"{cable.Name} / {cable.From.Item} / {cable.To.Item}";

@@ -104,7 +104,7 @@ internal sealed record PartsList(
             ));
 
     private static string Type(Leads leads) =>
-        $"{leads.Conductor.InBase.ToString(3).PadLeft(8, '0')} {string.Join(' ', leads.Cores.Select(core => core.Core))} {leads.Jacket} {leads.IsShielded}";
+        $"{leads.Conductor.InBase.ToString(3).PadLeft(8, '0')} {string.Join(' ', leads.Cores.Select(core => $"{core.Core} {core.Conductor}"))} {leads.Jacket} {leads.IsShielded}";
 
     /// <param name="Station">Where it is mounted, or where its far end is.</param>
     private sealed record Part(Device Device, Quantity? Length, string Name, Station Station);

@@ -76,7 +76,7 @@ internal sealed record PortSetting(
         portClass switch
         {
             PortClass.Switching => PinTwoMode.NotThere,
-            PortClass.B => instance?.Device.PortClass == PortClass.B ? PinTwoMode.ExtraSupply : PinTwoMode.Off,
+            PortClass.B => PinTwoMode.ExtraSupply,
             _ => guest is not null || instance?.Device.PinTwo == PinTwoUse.Signal
                 ? PinTwoMode.DigitalInput
                 : PinTwoMode.Off,

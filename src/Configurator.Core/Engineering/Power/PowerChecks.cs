@@ -171,10 +171,13 @@ internal static class PowerChecks
     private static Finding Stop(FieldCircuit circuit)
     {
         var name = circuit.Name.Value;
-        var (isSo, statement) = (circuit.DroppedBy, circuit) switch
+        var by = circuit.DroppedBy.IsEmpty
+            ? null
+            : string.Join(" and ", circuit.DroppedBy.Select(stop => $"`{stop.Value}`"));
+        var (isSo, statement) = (by, circuit) switch
         {
-            ({ } by, { StaysAlive: true }) => (false, $"`{name}` has to stay alive and is dropped by {by.In("en")}"),
-            ({ } by, _) => (true, $"`{name}` is dropped by {by.In("en")}"),
+            (not null, { StaysAlive: true }) => (false, $"`{name}` has to stay alive and is dropped by {by}"),
+            (not null, _) => (true, $"`{name}` is dropped by {by}"),
             (null, { Feeds: CircuitUse.ActuatorSupply }) => (false, $"no stop function is named that drops `{name}`"),
             _ => (true, $"`{name}` is dropped by no stop: sensors and communication stay alive"),
         };

@@ -1,6 +1,7 @@
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Model;
+using Configurator.Core.Model.Units;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
@@ -104,7 +105,7 @@ internal static class AcceptanceDocument
                 yield return new(
                     $"{context.Names.Of(fed.Masters[i])} {circuit.Name.Value}",
                     words.MeasureVolts,
-                    fed.Solved is { } solved ? $"{words.AtLeast} {solved.Volts[i].ToString(1)} V" : words.Impossible,
+                    fed.Solved is { } solved ? $"{words.AtLeast} {Down(solved.Volts[i])} V" : words.Impossible,
                     $"{words.Never} {PowerRules.MasterMin(circuit.Feeds).ToString(1)} V"
                 );
             }
@@ -112,11 +113,18 @@ internal static class AcceptanceDocument
             yield return new(
                 circuit.Name.Value,
                 words.MeasureAmperes,
-                fed.Solved is { } whole ? $"{words.AtMost} {whole.Total.ToString(1)} A" : words.Impossible,
+                fed.Solved is { } whole ? $"{words.AtMost} {Up(whole.Total)} A" : words.Impossible,
                 $"{words.Protection} {context.Documents.Print(circuit.Protection)}"
             );
         }
     }
+
+    /// <summary>A limit printed with one digit is never tighter than the one computed.</summary>
+    private static string Down(Rational value) => (-Tenths(-value)).ToString(1);
+
+    private static string Up(Rational value) => Tenths(value).ToString(1);
+
+    private static Rational Tenths(Rational value) => new((value * 10).Ceiling(), 10);
 
     private static IEnumerable<AcceptanceTest> Ports(ConfigurationContext context) =>
         PortMapDocument

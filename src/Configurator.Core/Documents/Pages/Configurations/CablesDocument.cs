@@ -65,12 +65,12 @@ internal static class CablesDocument
                 cable.Cordset is { } cordset ? context.Links.Device(cordset) : new Link(context.Words.CutToLength),
                 cable.Cores.IsEmpty ? "" : cable.Cores.Length.ToString(CultureInfo.InvariantCulture),
                 string.Join(' ', cable.Cores.Select(core => core.Mark)),
-                context.Documents.Print(cable.Conductor),
+                CableWords.Sizes(context, cable.Conductor, cable.Cores.Select(core => core.Conductor)),
                 CableWords.Jacket(context.Words, cable.Jacket, cable.Leads),
                 cable.Run.Needed?.ToString() ?? "",
                 CableWords.Length(context, cable),
                 CableWords.Lane(context, cable),
-                $"{CableWords.Plug(context, cable.From)} – {CableWords.Plug(context, cable.To)}",
+                $"{CableWords.Connector(context, cable.From)} – {CableWords.Connector(context, cable.To)}",
             ],
             Id: cable.Anchor
         );

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Configurator.Core.Documents.Blocks;
 using Configurator.Core.Engineering;
 using Configurator.Core.Model;
+using Configurator.Core.Sources;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
 
@@ -176,8 +177,18 @@ internal sealed record ConfigurationContext(DocumentContext Documents, Links Lin
 
     public FittedMachine Fitted => Engineered.Report.Fitted;
 
-    /// <summary>The stop function that drops a circuit of the trunk.</summary>
-    public string DroppedBy(FieldCircuit circuit) => circuit.DroppedBy is { } by ? In(by) : Words.StaysAlive;
+    /// <summary>Stop functions that drop a circuit of the trunk.</summary>
+    public string DroppedBy(FieldCircuit circuit) =>
+        circuit.DroppedBy.IsEmpty ? Words.StaysAlive : DroppedBy(circuit.DroppedBy);
+
+    /// <summary>Stop functions as the machine calls them; empty of none.</summary>
+    public string DroppedBy(ImmutableArray<Located<string>> stops) =>
+        string.Join(
+            ", ",
+            Fitted
+                .Machine.Control.Stops.Where(stop => stops.Any(name => name.Value == stop.Name.Value))
+                .Select(stop => In(stop.Title))
+        );
 
     public Designations Names => Documents.Designations;
 

@@ -21,28 +21,25 @@ internal static class InsideCircuits
         var (live, back) = TrunkPins.PinsOf(circuit.Feeds);
         var socket = context.Names.TrunkSocket(isPower: true);
         var channel = ways.ChannelOf(circuit.Channel?.Value);
-        string[] stops =
-        [
-            .. new[]
-            {
-                channel.Length > 0 ? channel : ways.SupplyOf(circuit, "+"),
-                ways.Standard(circuit.SwitchedBy?.Value) is { } contacts ? context.Names.Of(contacts) : "",
-            }.Where(stop => stop.Length > 0),
-            $"{socket}:{DocumentContext.Print(live)}",
-        ];
+        var start = channel.Length > 0 ? channel : ways.SupplyOf(circuit, "+");
+        var (into, outOf) = ContactsOf(context, circuit);
+        (string From, string To)[] wires =
+            into.Length > 0
+                ? [(start, into), (outOf, $"{socket}:{DocumentContext.Print(live)}")]
+                : [(start, $"{socket}:{DocumentContext.Print(live)}")];
         return
         [
             .. Feed(context, circuit, circuit.Channel?.Value),
-            .. stops
-                .Zip(stops[1..])
+            .. wires
+                .Where(wire => wire.From.Length > 0)
                 .Select(
-                    (pair, i) =>
+                    (wire, i) =>
                         Row.Of(
-                            pair.First,
-                            pair.Second,
+                            wire.From,
+                            wire.To,
                             TrunkPins.Of(isPower: true, live),
                             context.Documents.Print(circuit.Protection),
-                            i == stops.Length - 2 ? context.DroppedBy(circuit) : context.Words.StaysAlive
+                            i == wires.Length - 1 ? context.DroppedBy(circuit) : context.Words.StaysAlive
                         )
                 ),
             Row.Of(
@@ -53,6 +50,18 @@ internal static class InsideCircuits
                 ""
             ),
         ];
+    }
+
+    /// <summary>Where the circuit enters and leaves what drops it; empty where nothing does.</summary>
+    private static (string Into, string OutOf) ContactsOf(ConfigurationContext context, FieldCircuit circuit)
+    {
+        if (new BoxWays(context).Standard(circuit.SwitchedBy?.Value) is not { } contacts)
+        {
+            return ("", "");
+        }
+
+        var name = context.Names.Of(contacts);
+        return contacts.Device.Contacts is { } at ? ($"{name}:{at.In}", $"{name}:{at.Out}") : (name, name);
     }
 
     /// <summary>What is wired directly into the box is fed by a channel of its own.</summary>

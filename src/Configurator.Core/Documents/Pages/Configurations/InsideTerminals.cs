@@ -25,11 +25,13 @@ internal static class InsideTerminals
                 (terminal, i) =>
                     (
                         Terminal: terminal,
-                        Other: ways.On(
-                            instance,
-                            terminal.LeadsTo,
-                            terminals[..(i + 1)].Count(before => before.LeadsTo == terminal.LeadsTo)
-                        )
+                        Other: terminal.LinkedTo.Length > 0
+                            ? $"{context.Names.Of(instance)}:{terminal.LinkedTo}"
+                            : ways.On(
+                                instance,
+                                terminal.LeadsTo,
+                                terminals[..(i + 1)].Count(before => before.LeadsTo == terminal.LeadsTo)
+                            )
                     )
             )
             .Where(wire => wire.Other.Length > 0)
@@ -40,7 +42,9 @@ internal static class InsideTerminals
     {
         var name = context.Names.Of(instance);
         var own = terminal.At.Length > 0 ? $"{name}:{terminal.At}" : name;
-        var isSender = terminal.LeadsTo is CoreTarget.SafetyInput or CoreTarget.Input or CoreTarget.FastInput;
+        var isSender =
+            terminal.LinkedTo.Length > 0
+            || terminal.LeadsTo is CoreTarget.SafetyInput or CoreTarget.Input or CoreTarget.FastInput;
         return Row.Of(
             isSender ? own : other,
             isSender ? other : own,
@@ -59,8 +63,8 @@ internal static class InsideTerminals
     private static string DroppedBy(ConfigurationContext context, FitInstance instance, CoreTarget target) =>
         target switch
         {
-            CoreTarget.TorqueOff => context.In(new BoxWays(context).TorqueOff?.Fit.DroppedBy),
-            CoreTarget.SafetyOutput => context.In(instance.Fit.DroppedBy),
+            CoreTarget.TorqueOff => context.DroppedBy(new BoxWays(context).TorqueOff?.Fit.DroppedBy ?? []),
+            CoreTarget.SafetyOutput => context.DroppedBy(instance.Fit.DroppedBy),
             CoreTarget.Supply => context.Words.StaysAlive,
             _ => "",
         };

@@ -115,7 +115,11 @@ internal static class PartsDocument
             [
                 .. parts.Drums.Select(drum =>
                     Row.Of(
-                        context.Documents.Print(drum.Leads.Conductor),
+                        CableWords.Sizes(
+                            context,
+                            drum.Leads.Conductor,
+                            drum.Leads.Cores.Select(core => core.Conductor)
+                        ),
                         drum.Cores.ToString(CultureInfo.InvariantCulture),
                         string.Join(' ', drum.Leads.Cores.Select(core => core.Core)),
                         CableWords.Jacket(words, drum.Leads.Jacket, drum.Leads),

@@ -1,4 +1,5 @@
 using Configurator.Core.Documents.Blocks;
+using Configurator.Core.Documents.Cables;
 using Configurator.Core.Engineering;
 using Configurator.Core.Engineering.Power;
 using Configurator.Core.Model;
@@ -61,8 +62,30 @@ internal static class PowerDocument
                         context.DroppedBy(circuit)
                     )
                 ),
+                .. BoxChannels(context),
             ]
         );
+    }
+
+    /// <summary>24 V for what is wired to the box and mounted inside it.</summary>
+    private static IEnumerable<Row> BoxChannels(ConfigurationContext context)
+    {
+        var (words, ways, box) = (context.Words, new BoxWays(context), context.Fitted.Machine.Control.Box);
+        return new[]
+        {
+            (Channel: box.Channel, box.Protection, Feeds: words.DirectTerminals),
+            (Channel: box.InsideChannel, Protection: box.InsideProtection, Feeds: words.InsideDevices),
+        }
+            .Where(own => own.Channel is not null)
+            .Select(own =>
+                Row.Of(
+                    ways.ChannelOf(own.Channel!.Value.Value),
+                    own.Feeds,
+                    ways.CircuitOn(own.Channel.Value.Value) is { } circuit ? SupplyOf(context, circuit) : "",
+                    context.Documents.Print(own.Protection),
+                    words.StaysAlive
+                )
+            );
     }
 
     private static string SupplyOf(ConfigurationContext context, FieldCircuit circuit) =>

@@ -29,7 +29,16 @@ internal static class SafetyDocument
         );
         if (context.Fitted.Machine.Control.Power is { } power)
         {
-            yield return new("stops", words.StopFunctions, [Stops(context, power)]);
+            yield return new(
+                "stops",
+                words.StopFunctions,
+                [
+                    Stops(context, power),
+                    new Paragraph(words.StopMatrixLead),
+                    StopMatrix.Of(context),
+                    StopMatrix.Givers(context),
+                ]
+            );
         }
 
         yield return new("cautions", words.Cautions, [new Caution(words.Cautions, Cautions.Safety(words))]);
@@ -95,7 +104,7 @@ internal static class SafetyDocument
                         Row.Of(
                             context.Names.Of(instance),
                             context.In(instance.Fit.Purpose),
-                            context.In(instance.Fit.DroppedBy),
+                            context.DroppedBy(instance.Fit.DroppedBy),
                             ways.Outputs(instance)
                         )
                     ),

@@ -15,7 +15,9 @@ internal static class SafetyTests
     public static ImmutableArray<AcceptanceTest> Of(ConfigurationContext context)
     {
         var needing = SafetyChecks.Needing(context.Fitted).Where(pair => pair.Needs.Inputs > 0).ToList();
-        var givers = needing.Where(pair => pair.Instance.Fit.DroppedBy is null).ToList();
+        var givers = needing
+            .Where(pair => pair.Instance.Fit.DroppedBy.IsEmpty && pair.Instance.Device.Kind == DeviceKind.Safety)
+            .ToList();
         return
         [
             .. givers.Select(pair => Channels(context, pair.Instance, pair.Needs)),
@@ -25,7 +27,7 @@ internal static class SafetyTests
             .. Circuits(context),
             .. new BoxWays(context).Droppers().Select(instance => Dropped(context, instance)),
             .. needing
-                .Where(pair => pair.Instance.Fit.DroppedBy is not null)
+                .Where(pair => !pair.Instance.Fit.DroppedBy.IsEmpty)
                 .Select(pair => Feedback(context, pair.Instance)),
         ];
     }
@@ -41,14 +43,18 @@ internal static class SafetyTests
         );
     }
 
-    /// <summary>Which functions it drops stands in the rows below and in the table of stop functions.</summary>
-    private static AcceptanceTest Stop(ConfigurationContext context, FitInstance instance) =>
-        new(
+    /// <summary>A guard that is locked cannot be opened while the machine runs: that is tried first.</summary>
+    private static AcceptanceTest Stop(ConfigurationContext context, FitInstance instance)
+    {
+        var words = context.Words;
+        var dropped = StopMatrix.DroppedBy(context, instance.Fit.Stop?.Value).ToList();
+        return new(
             context.Names.Of(instance),
-            context.Words.GiveStop,
-            context.Words.StopExpected,
+            instance.Device.Safety is { Outputs: > 0 } ? words.GiveLockedStop : words.GiveStop,
+            $"{(dropped.Count > 0 ? $"{words.Off}: {string.Join(", ", dropped)}" : words.StopNotStated)}; {words.StopExpected}",
             new BoxWays(context).Inputs(instance)
         );
+    }
 
     private static IEnumerable<AcceptanceTest> Circuits(ConfigurationContext context)
     {
@@ -56,7 +62,7 @@ internal static class SafetyTests
         return (context.Fitted.Machine.Control.Power?.Circuits ?? []).Select(circuit => new AcceptanceTest(
             circuit.Name.Value,
             words.TestStop,
-            circuit.DroppedBy is null ? words.StaysLive : $"{words.Dead}: {context.DroppedBy(circuit)}",
+            circuit.DroppedBy.IsEmpty ? words.StaysLive : $"{words.Dead}: {context.DroppedBy(circuit)}",
             ways.Standard(circuit.SwitchedBy?.Value) is { } contacts ? context.Names.Of(contacts) : ""
         ));
     }
@@ -65,7 +71,7 @@ internal static class SafetyTests
         new(
             context.Names.Of(instance),
             context.Words.TestRelease,
-            $"{context.Words.Dropped}: {context.In(instance.Fit.DroppedBy)}",
+            $"{context.Words.Dropped}: {context.DroppedBy(instance.Fit.DroppedBy)}",
             new BoxWays(context).Outputs(instance)
         );
 
