@@ -256,6 +256,8 @@ public sealed partial record SiteWords
 
     public string GivenBy => Say("Given by", "La da");
 
+    public string WhatIsDropped => Say("What is dropped", "Qué se corta");
+
     public string StopGivers => Say("What gives each stop", "Qué da cada paro");
 
     public string StopMatrix => Say("Stop by stop", "Paro por paro");

@@ -21,7 +21,7 @@ public class StopMatrixTests
     public void Each_stop_says_what_it_drops_and_what_goes_on(string dropped, string stops)
     {
         var matrix = Laser.Find("stop-matrix")!;
-        Assert.Equal(["dropped", "emergency stop", "guards", "laser cover"], matrix.Columns.Select(column => column.Title));
+        Assert.Equal(["What is dropped", "emergency stop", "guards", "laser cover"], matrix.Columns.Select(column => column.Title));
         Assert.Equal(stops, string.Join(' ', Row(matrix, dropped).Cells.Skip(1).Select(cell => cell.Text)));
     }
 

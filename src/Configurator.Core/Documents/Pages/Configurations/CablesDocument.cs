@@ -43,7 +43,7 @@ internal static class CablesDocument
                 new(words.Type),
                 new(words.Cores, IsNumber: true),
                 new(words.CoreColours),
-                new(words.CrossSection, IsNumber: true),
+                new(words.CrossSection),
                 new(words.Jacket),
                 new(words.Needed, IsNumber: true),
                 new(words.Length, IsNumber: true),

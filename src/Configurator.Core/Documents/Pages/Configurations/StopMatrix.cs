@@ -44,7 +44,7 @@ internal static class StopMatrix
         return new(
             "stop-matrix",
             words.StopMatrix,
-            [new(words.Dropped), .. stops.Select(stop => new Column(context.In(stop.Title)))],
+            [new(words.WhatIsDropped), .. stops.Select(stop => new Column(context.In(stop.Title)))],
             [
                 .. Dropped(context)
                     .Select(one =>
