@@ -246,6 +246,7 @@ internal static class DeviceBinder
                 ]
             )
             {
+                IsStraight = f.Value("straight-to-feeder", otherwise: false),
                 Diameter = f.Value<Quantity>("diameter"),
                 BendRadius = f.Value<Quantity>("bend-radius"),
             }

@@ -169,6 +169,22 @@ public sealed partial record SiteWords
 
     public string HeatingExpected => Say("P/U; its own probe rises", "P/U; sube su propia sonda");
 
+    public string LookInput => Say("let it change; watch the input", "hacerla cambiar; observar la entrada");
+
+    public string LookOutput =>
+        Say(
+            "set the output by hand, nobody in reach; watch the device",
+            "activar la salida a mano, nadie al alcance; observar el dispositivo"
+        );
+
+    public string LookPinTwo =>
+        Say(
+            "before plugging: pin 2 of the device; the port feeds it",
+            "antes de enchufar: pin 2 del dispositivo; el puerto lo alimenta"
+        );
+
+    public string PinTwoExpected => Say("connected to nothing in the device", "sin conexión dentro del dispositivo");
+
     public string LookNetwork => Say("network link at both ends", "enlace de red en ambos extremos");
 
     public string NetworkExpected =>

@@ -45,6 +45,10 @@ public sealed partial record SiteWords
     public string BoxSupply =>
         Say("+24 V for devices wired to the box", "+24 V para dispositivos cableados al armario");
 
+    public string TerminalOfFeeder => Say("as its maker says", "según su fabricante");
+
+    public string EndsThere => Say("ends there", "termina ahí");
+
     public string LeadsOn => Say("Leads on to", "Sigue hacia");
 
     public string Strip => Say("Strip", "Pelado");

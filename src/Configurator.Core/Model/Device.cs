@@ -176,6 +176,9 @@ public sealed record Cordset(
 /// terminals.</summary>
 public sealed record Leads(Quantity Conductor, string Jacket, bool IsShielded, ImmutableArray<LeadCore> Cores)
 {
+    /// <summary>What feeds the device takes its cores at once, without terminals of the box between.</summary>
+    public bool IsStraight { get; init; }
+
     /// <summary>Across the jacket; null where nobody says.</summary>
     public Quantity? Diameter { get; init; }
 

@@ -95,5 +95,24 @@ public class AcceptanceSheetTests
     private static IEnumerable<Row> Tests(DocumentSet set) =>
         set.Tables.SelectMany(pair => pair.Tables).Where(table => table.Id.StartsWith("test-", StringComparison.Ordinal)).SelectMany(table => table.Rows);
 
+    // Source: IO-Link Interface and System Specification v1.1.x 5.5 (from memory): pins 2 and 5 of a class B port carry the
+    // extra supply, whatever is plugged in.
+    [Fact]
+    public void Whatever_is_made_for_class_a_is_looked_at_before_it_meets_a_class_b_port() => Assert.All(
+        DemoCatalogue.Documents.Sets,
+        set => Assert.Equal(
+            set.Engineered.Report.Fitted.Masters.SelectMany(master => set.Engineered.Report.Fitted.PluggedInto(master.Name.Value)
+                    .Where(pair => master.Ports.ClassOf(pair.Home.Port) == PortClass.B && pair.Instance.Device.PortClass == PortClass.A))
+                .Count(),
+            Rows(set, "test-ports").Count(row => row.Cells[1].Text.StartsWith("before plugging: pin 2", StringComparison.Ordinal))));
+
+    // By hand: one line for each plain input and output of the box that the configuration takes.
+    [Fact]
+    public void Every_plain_input_and_output_of_the_box_is_tried() => Assert.All(
+        DemoCatalogue.Documents.Sets,
+        set => Assert.Equal(
+            Rows(set, "signals").Where(row => row.Cells[12].Text is "input of the box" or "output of the box").Select(row => row.Cells[4].Text),
+            Rows(set, "test-direct").Select(row => row.Cells[3].Text).Where(place => place.Contains(" plain ", StringComparison.Ordinal))));
+
     private static IEnumerable<Row> Rows(DocumentSet set, string table) => set.Find(table)!.Rows;
 }

@@ -124,6 +124,18 @@ public class BoxWaysTests
                 .GroupBy(row => row.Cells[0].Text),
             wire => Assert.Single(wire.Select(row => row.Cells[LeadsOn].Text).Distinct())));
 
+    // Source: common practice, no source: the one cable of a servo motor is plugged into its drive, its data pair and brake
+    // with it; only earth and shield end elsewhere.
+    [Fact]
+    public void The_cable_of_a_servo_motor_goes_to_its_drive_without_terminals() => Assert.Equal(
+        [
+            "=INDEXDRIVE-TA1:U ends there", "=INDEXDRIVE-TA1:V ends there", "=INDEXDRIVE-TA1:W ends there", "=INDEXMOTOR-XG1:4 PE bar",
+            "=INDEXDRIVE-TA1:B+ ends there", "=INDEXDRIVE-TA1:B- ends there", "=INDEXDRIVE-TA1:D+ ends there", "=INDEXDRIVE-TA1:D- ends there",
+            "shield clamp at the entry PE bar",
+        ],
+        Rows("p4-101", "termination-list").Where(row => row.Cells[0].Text.StartsWith("=INDEXMOTOR-WD1/", StringComparison.Ordinal))
+            .Select(row => $"{row.Cells[1].Text} {row.Cells[LeadsOn].Text}"));
+
     [Fact]
     public void The_enable_of_a_laser_takes_two_safety_outputs_and_says_what_drops_it()
     {

@@ -134,6 +134,11 @@ internal static class DeviceShape
             Required("conductor", Of(Dimension.CrossSection), "Cross-section of one core."),
             Required("jacket", Line, "Material of the jacket."),
             Optional("shielded", Flag, "It has a shield, to be clamped at the box."),
+            Optional(
+                "straight-to-feeder",
+                Flag,
+                "What feeds the device takes its cores at once, without terminals of the box between."
+            ),
             Optional("diameter", Of(Dimension.Length), "Across the jacket; the size of its gland follows from it."),
             Optional("bend-radius", Of(Dimension.Length), "Smallest bend of the fixed cable, as its maker states it."),
             Required("cores", new ListShape(Lead), "Its cores, in the order of the terminals in the box."),

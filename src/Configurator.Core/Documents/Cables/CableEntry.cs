@@ -31,6 +31,9 @@ internal sealed record CableEntry(
     /// <summary>Feeds a motor, heater or other load from inside the box.</summary>
     public bool IsPower => Cores.Any(core => core.Target == CoreTarget.Feeder);
 
+    /// <summary>Is that core taken by what feeds the device, without a terminal of the box between?</summary>
+    public bool IsStraight(CableCore core) => Leads is { IsStraight: true } && core.Target == CoreTarget.Feeder;
+
     public Leads? Leads => Instance?.Device.Leads;
 
     public Quantity? Diameter => Cordset?.Cordset?.Diameter ?? Leads?.Diameter;

@@ -22,7 +22,9 @@ internal static class SmallParts
             .SelectMany(cable =>
                 cable
                     .Cores.Where(core => core.IsUsed)
-                    .Select(core => (Cable: cable, Size: core.Conductor ?? cable.Conductor))
+                    .Select(core =>
+                        (Cable: cable, Size: core.Conductor ?? cable.Conductor, IsStraight: cable.IsStraight(core))
+                    )
             )
             .OrderBy(core => core.Size?.InBase ?? 0)
             .ToList();
@@ -30,7 +32,7 @@ internal static class SmallParts
         [
             .. Count(
                 words.BoxTerminals,
-                cores.Where(core => core.Cable.From.Plug is null).Select(core => Printed(core.Size))
+                cores.Where(core => core.Cable.From.Plug is null && !core.IsStraight).Select(core => Printed(core.Size))
             ),
             .. Count(
                 words.Ferrule,

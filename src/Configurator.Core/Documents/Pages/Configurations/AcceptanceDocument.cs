@@ -157,6 +157,16 @@ internal static class AcceptanceDocument
 
             foreach (var instance in plugged[port].OrderBy(instance => instance.Key))
             {
+                if (carrier.Device.Ports.ClassOf(port) == PortClass.B && instance.Device.PortClass == PortClass.A)
+                {
+                    yield return new(
+                        $"{name} {context.Names.Of(instance)}",
+                        words.LookPinTwo,
+                        words.PinTwoExpected,
+                        words.AsDataSheet
+                    );
+                }
+
                 yield return OfDevice(context, name, instance);
             }
         }

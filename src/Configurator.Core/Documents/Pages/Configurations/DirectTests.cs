@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Configurator.Core.Documents.Cables;
+using Configurator.Core.Engineering.Signals;
 using Configurator.Core.Model;
 
 namespace Configurator.Core.Documents.Pages.Configurations;
@@ -22,6 +23,15 @@ internal static class DirectTests
                     words.LookSwitching,
                     context.In(instance.Fit.Purpose),
                     ways.FastInput(instance)
+                )),
+            .. SignalList
+                .Of(context.Fitted)
+                .Where(signal => signal.Kind is SignalKind.BoxInput or SignalKind.BoxOutput)
+                .Select(signal => new AcceptanceTest(
+                    context.Names.Of(signal.Instance),
+                    signal.IsInput ? words.LookInput : words.LookOutput,
+                    SignalTable.Say(context, signal),
+                    SignalTable.PortOf(context, signal)
                 )),
             .. direct
                 .Where(instance => instance.Fit.HasNetwork)

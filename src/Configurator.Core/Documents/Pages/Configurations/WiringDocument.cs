@@ -129,20 +129,27 @@ internal static class WiringDocument
         var cores = cable.Cores.Select(core =>
             Row.Of(
                 CableWords.Wire(cable, core),
-                core.IsUsed || cable.From.Plug is not null ? core.From : "",
+                AtBox(ways, cable, core),
                 core.IsColour ? new Cell([new(core.Mark)], Swatch: core.Mark) : core.Mark,
                 context.Documents.Print(core.Conductor ?? cable.Conductor),
                 core.IsUsed ? Ferrules.For(core.Conductor ?? cable.Conductor) : "",
                 core.IsUsed ? core.Carries : $"{core.Carries}: {context.Words.FoldBack}",
                 cable.To.Item,
                 cable.To.Plug is null ? core.To : $"{context.Words.MouldedPin} {core.To}",
-                core.IsUsed ? TorqueOf(context) : "",
-                ways.OnFrom(cable, core),
+                cable.IsStraight(core) ? context.Words.TerminalOfFeeder
+                    : core.IsUsed ? TorqueOf(context)
+                    : "",
+                cable.IsStraight(core) ? context.Words.EndsThere : ways.OnFrom(cable, core),
                 core.IsUsed ? Ferrules.StripFor(core.Conductor ?? cable.Conductor) : ""
             )
         );
         return cable.Leads is { IsShielded: true } ? cores.Append(Shield(context, cable)) : cores;
     }
+
+    private static string AtBox(BoxWays ways, CableEntry cable, CableCore core) =>
+        cable.IsStraight(core) ? ways.OnFrom(cable, core)
+        : core.IsUsed || cable.From.Plug is not null ? core.From
+        : "";
 
     private static Row Shield(ConfigurationContext context, CableEntry cable) =>
         Row.Of(
