@@ -173,8 +173,8 @@ public sealed partial record SiteWords
 
     public string LookOutput =>
         Say(
-            "set the output by hand, nobody in reach; watch the device",
-            "activar la salida a mano, nadie al alcance; observar el dispositivo"
+            "guards and covers shut, nobody in reach: set the output by hand; watch the device",
+            "resguardos y cubiertas cerrados, nadie al alcance: activar la salida a mano; observar el dispositivo"
         );
 
     public string LookPinTwo =>
@@ -292,6 +292,23 @@ public sealed partial record SiteWords
 
     public string StopExpected =>
         Say("reset refused; no start by release or reset alone", "rearme rechazado; sin marcha al soltar o rearmar");
+
+    public string TestTorqueOff =>
+        Say(
+            "isolated and locked: take off one channel; switch on, guards shut, try a short run; then the other",
+            "con corte y bloqueo: soltar un canal; conectar, resguardos cerrados, intentar una marcha breve; luego el otro"
+        );
+
+    public string NoTorque => Say("no run with either channel off", "sin marcha con cualquiera de los canales suelto");
+
+    public string HoldReset =>
+        Say("hold reset pressed, give and take back a stop", "mantener pulsado el rearme, dar y quitar una parada");
+
+    public string ResetByRelease =>
+        Say(
+            "nothing resets while it is held; no start by reset alone",
+            "nada se rearma mientras se mantiene; sin marcha solo con rearmar"
+        );
 
     public string OpenFeedback =>
         Say(

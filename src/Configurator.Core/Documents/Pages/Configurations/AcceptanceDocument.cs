@@ -21,6 +21,7 @@ internal static class AcceptanceDocument
         var words = context.Words;
         yield return new("cautions", words.Cautions, [new Caution(words.Cautions, Cautions.Wiring(words))]);
         yield return Sheet(context, "general", words.GeneralTests, AcceptanceTests.General(words));
+        yield return Sheet(context, "safety", words.SafetyTests, SafetyTests.Of(context));
         if (LoadTests.Of(context) is { IsEmpty: false } loads)
         {
             yield return Sheet(context, "loads", words.LoadTests, loads);
@@ -28,7 +29,7 @@ internal static class AcceptanceDocument
 
         if (context.Fitted.Machine.Control.Power is { } power)
         {
-            yield return Sheet(context, "power", words.PowerTests, Power(context, power));
+            yield return Sheet(context, "power", words.PowerTests, Power(context, power).Concat(Channels(context)));
         }
 
         yield return Sheet(context, "ports", words.PortTests, Ports(context));
@@ -37,7 +38,6 @@ internal static class AcceptanceDocument
             yield return Sheet(context, "direct", words.DirectTests, direct);
         }
 
-        yield return Sheet(context, "safety", words.SafetyTests, SafetyTests.Of(context));
         yield return new("sign-off", words.SignOff, [SignOff(words)]);
     }
 
@@ -118,6 +118,16 @@ internal static class AcceptanceDocument
             );
         }
     }
+
+    private static IEnumerable<AcceptanceTest> Channels(ConfigurationContext context) =>
+        context
+            .Engineered.Report.Findings.Where(finding => finding.Rule == PowerRules.BoxChannel)
+            .Select(finding => new AcceptanceTest(
+                finding.About == "inside" ? context.Words.InsideDevices : context.Words.DirectTerminals,
+                context.Words.MeasureAmperes,
+                $"{context.Words.AtMost} {Up(finding.Value!.Value.Value)} A",
+                $"{context.Words.Protection} {finding.Limit}"
+            ));
 
     /// <summary>A limit printed with one digit is never tighter than the one computed.</summary>
     private static string Down(Rational value) => (-Tenths(-value)).ToString(1);

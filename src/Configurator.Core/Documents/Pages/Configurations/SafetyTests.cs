@@ -26,6 +26,10 @@ internal static class SafetyTests
                 .Select(pair => Stop(context, pair.Instance)),
             .. Circuits(context),
             .. new BoxWays(context).Droppers().Select(instance => Dropped(context, instance)),
+            .. Drives(context),
+            .. needing
+                .Where(pair => pair.Instance.Device.Kind == DeviceKind.Operator)
+                .Select(pair => Reset(context, pair.Instance)),
             .. needing
                 .Where(pair => !pair.Instance.Fit.DroppedBy.IsEmpty)
                 .Select(pair => Feedback(context, pair.Instance)),
@@ -73,6 +77,28 @@ internal static class SafetyTests
             context.Words.TestRelease,
             $"{context.Words.Dropped}: {context.DroppedBy(instance.Fit.DroppedBy)}",
             new BoxWays(context).Outputs(instance)
+        );
+
+    /// <summary>A channel that is bridged at one drive shows at that drive alone.</summary>
+    private static IEnumerable<AcceptanceTest> Drives(ConfigurationContext context)
+    {
+        var ways = new BoxWays(context);
+        return context
+            .Fitted.Fitted.Where(instance => !instance.Device.WiresTo(CoreTarget.TorqueOff).IsEmpty)
+            .Select(drive => new AcceptanceTest(
+                context.Names.Of(drive),
+                context.Words.TestTorqueOff,
+                context.Words.NoTorque,
+                $"{ways.On(drive, CoreTarget.TorqueOff, 1)}, {ways.On(drive, CoreTarget.TorqueOff, 2)}"
+            ));
+    }
+
+    private static AcceptanceTest Reset(ConfigurationContext context, FitInstance instance) =>
+        new(
+            context.Names.Of(instance),
+            context.Words.HoldReset,
+            context.Words.ResetByRelease,
+            new BoxWays(context).Inputs(instance)
         );
 
     private static AcceptanceTest Feedback(ConfigurationContext context, FitInstance instance) =>
