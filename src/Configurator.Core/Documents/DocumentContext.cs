@@ -26,18 +26,20 @@ internal sealed record DocumentContext(EngineeredCatalogue Engineered, SiteWords
 
     /// <summary>What cannot be added to each published configuration, by document number.</summary>
     public ImmutableDictionary<string, ImmutableArray<OptionId>> Excluded { get; } =
-        Engineered.Configurations.ToImmutableDictionary(
-            configuration => configuration.Published.Document.Value,
-            configuration =>
-                ImmutableArray.CreateRange(
-                    Engineered
-                        .Proved.Logic[configuration.Machine.Id.Value]
-                        .Logic.States(PartialOrder.Of(configuration.Published.Order))
-                        .Where(option => option.Value.IsRuledOut)
-                        .Select(option => option.Key)
-                ),
-            StringComparer.Ordinal
-        );
+        Engineered
+            .Configurations.DistinctBy(configuration => configuration.Published.Document.Value, StringComparer.Ordinal)
+            .ToImmutableDictionary(
+                configuration => configuration.Published.Document.Value,
+                configuration =>
+                    ImmutableArray.CreateRange(
+                        Engineered
+                            .Proved.Logic[configuration.Machine.Id.Value]
+                            .Logic.States(PartialOrder.Of(configuration.Published.Order))
+                            .Where(option => option.Value.IsRuledOut)
+                            .Select(option => option.Key)
+                    ),
+                StringComparer.Ordinal
+            );
 
     public UnitPrinter Units { get; } = new(Engineered.Catalogue.Site.Units);
 

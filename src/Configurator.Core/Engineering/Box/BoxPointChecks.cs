@@ -66,6 +66,7 @@ internal static class BoxPointChecks
             .SelectMany(instance => Places(machine.Plan.Points[instance.Key].Value).Select(place => (place, instance)))
             .GroupBy(taken => taken.place, taken => taken.instance)
             .Where(place => place.Skip(1).Any())
+            .DistinctBy(place => string.Join(' ', place.Select(instance => instance.Key)), StringComparer.Ordinal)
             .Select(place => FitSums.Of(place.Select(instance => (instance, 1L))));
 
     /// <summary>Adding an option may move the wires of fits whose numbers the plan does not keep.</summary>

@@ -52,6 +52,7 @@ internal static class OverviewDocument
             [
                 .. context
                     .Documents.Excluded[context.Engineered.Published.Document.Value]
+                    .Where(context.Engineered.Machine.Options.ContainsKey)
                     .Select(option =>
                         Row.Of(
                             context.Links.Option(option),
